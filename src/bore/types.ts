@@ -1,0 +1,169 @@
+/**
+ * The words of the bore, as data. Millimetres and radians throughout; theta clockwise from 12 o'clock seen
+ * looking in at face A; z inward from face A. A `Field` lies row by row: `field[iz * theta.length + it]`.
+ */
+import type { Instrument } from '../job/schema.ts';
+
+/** One reading, converted: what an instrument said at a place in the bore's own frame (face A). */
+export interface Sighting {
+  /** Row in the survey's list of readings, from 0. */
+  readonly row: number;
+  readonly instrument: Instrument;
+  readonly theta: number;
+  readonly z: number;
+  /** mm: a diameter (two-point), a mean diameter (three-leg), a radius (radius), a needle or wall (others). */
+  readonly value: number;
+  /** One standard deviation of `value`, mm. */
+  readonly sd: number;
+  /** True where the sd was stated for this reading or gauge; false where it is the kind's typical figure. */
+  readonly sdStated: boolean;
+}
+
+export interface Grid {
+  /** Even, from 0, without the closing 2 pi. */
+  readonly theta: Float64Array;
+  /** From 0 to the bore's length. */
+  readonly z: Float64Array;
+}
+
+/** One value at each place of a grid; NaN is not known. */
+export type Field = Float64Array;
+
+/** How smooth and how large the shape is taken to be, found from the readings; mm. */
+export interface Smoothness {
+  /** Standard deviation of the oval's (second lobe's) amplitude. */
+  readonly lobe: number;
+  /** Standard deviation of the size's change along the depth. */
+  readonly size: number;
+  /** Depth over which the shape keeps its likeness. */
+  readonly length: number;
+  /** Standard deviation of local dents and gouges. */
+  readonly local: number;
+  /** Factor on the instruments' stated repeatability. */
+  readonly noise: number;
+  /** True where there were too few readings to learn from and fixed defaults stand. */
+  readonly fixed: boolean;
+}
+
+export interface WearSurface {
+  readonly grid: Grid;
+  /** Radius about the reference axis. */
+  readonly mean: Field;
+  /** One standard deviation of the radius, all that is unknown. */
+  readonly sd: Field;
+  /** The same without the lobes to which no instrument of the survey responds. */
+  readonly sdSeen: Field;
+  readonly smoothness: Smoothness;
+  /** Lobe numbers from 1 that some instrument of the survey sees. */
+  readonly seenLobes: readonly number[];
+  /** Prediction at each sighting: what the surface says the instrument should have read, mm. */
+  readonly predicted: Float64Array;
+}
+
+/** Straight axis: at depth z it passes through (x + leanX z, y + leanY z); x to 3 o'clock, y to 12. */
+export interface Axis {
+  readonly x: number;
+  readonly y: number;
+  readonly leanX: number;
+  readonly leanY: number;
+}
+
+export interface Target {
+  readonly diameter: number;
+  readonly axis: Axis;
+  readonly centreRule: 'free' | 'keep' | 'by-hand';
+  /** In words, when the centre or the side is assumed rather than measured; null when measured. */
+  readonly assumed: string | null;
+}
+
+export interface Removal {
+  /** e = R - R_target per side, in the target's frame: negative stands proud. */
+  readonly deviation: Field;
+  /** One standard deviation of the deviation in the target's frame (shift and lean left out where free). */
+  readonly sd: Field;
+  /** Metal to take off per side, at the mean, never negative. NaN where nothing may be ground. */
+  readonly likely: Field;
+  /** Metal to take off even if the bore is two standard deviations larger. */
+  readonly sure: Field;
+  /** At the mean: mm3 and grams. */
+  readonly volume: number;
+  readonly mass: number;
+}
+
+export interface Zone {
+  readonly kind: 'high' | 'low';
+  /** Extreme of the deviation in the zone, per side, signed; where; its give-or-take (2 sd). */
+  readonly peak: number;
+  readonly theta: number;
+  readonly z: number;
+  readonly give: number;
+  /** The core: where at least half of the peak stands. Clock range runs clockwise from..to; allRound: a ring. */
+  readonly from: number;
+  readonly to: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** Where it feathers to nothing, at the depth of the peak. */
+  readonly outerFrom: number;
+  readonly outerTo: number;
+  readonly allRound: boolean;
+  /** mm2 of wall, mm3 of metal. */
+  readonly area: number;
+  readonly volume: number;
+}
+
+/** One depth's circle and oval, all across unless said. */
+export interface Section {
+  readonly z: number;
+  /** Readings at this depth that count. */
+  readonly count: number;
+  readonly meanDiameter: number;
+  readonly least: { readonly diameter: number; readonly theta: number };
+  readonly greatest: { readonly diameter: number; readonly theta: number };
+  readonly outOfRound: number;
+  /** Give-or-take (2 sd) of the mean diameter, across. */
+  readonly give: number;
+  /** Amplitude per side; theta of the first maximum clockwise from 12. Seen lobes only, from 2. */
+  readonly lobes: readonly { readonly n: number; readonly amplitude: number; readonly theta: number }[];
+  /** Least-squares circle through the surface's section, where points or radii show a centre. */
+  readonly circle: { readonly x: number; readonly y: number; readonly diameter: number } | null;
+}
+
+export type ProfileShape =
+  | 'straight'
+  | 'taper'
+  | 'bell-at-A'
+  | 'bell-at-B'
+  | 'bell-both'
+  | 'barrel'
+  | 'waist'
+  | 'step'
+  | 'not-told';
+
+export interface Profile {
+  readonly shape: ProfileShape;
+  /** Evidence: how much better than the next best shape, as a difference of the stated criterion. */
+  readonly evidence: number;
+  readonly criterion: 'BIC';
+  readonly candidates: readonly { readonly shape: ProfileShape; readonly criterion: number }[];
+  /** Across, mm per mm of depth, positive widens inward; one standard deviation. NaN with one depth. */
+  readonly taper: number;
+  readonly taperSd: number;
+  /** How much larger the mouth (or middle) is than the body, across, mm; 0 where straight. */
+  readonly depthOfShape: number;
+  /** How far in from the face it reaches, mm; NaN where it has no end. */
+  readonly reach: number;
+}
+
+/** A plain sentence for the repairer, and how much it matters. */
+export interface Remark {
+  readonly kind: 'missing' | 'assumed' | 'warning' | 'finding';
+  readonly text: string;
+}
+
+/** A reading that cannot be used as it stands, or a reading in doubt. */
+export interface Check {
+  readonly row: number;
+  readonly suspect: boolean;
+  readonly slip: string;
+  readonly suggested: string | null;
+}

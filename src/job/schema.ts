@@ -1,0 +1,248 @@
+/**
+ * The saved job: its shape, and nothing else.
+ *
+ * Everything a person typed is stored as typed (text and unit) and is turned into millimetres once, by
+ * `units.ts`, when a job is evaluated. Nothing computed is stored, except what was issued to the bench.
+ */
+import * as v from 'valibot';
+
+export const JOB_FORMAT = 'roundhand-job';
+export const JOB_VERSION = 1;
+
+const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
+const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+const Name = text(200);
+const Note = text(4000);
+
+/** `thou` counts 0.001 in over (+) or under (-) the nominal diameter when it stands on a reading. */
+export const Unit = v.picklist(['in', 'thou', 'mm']);
+export type Unit = v.InferOutput<typeof Unit>;
+
+/** A length as it was typed: `{ text: '2 1/2', unit: 'in' }`. An empty text is "not given". */
+export const Typed = v.strictObject({ text: text(40), unit: Unit });
+export type Typed = v.InferOutput<typeof Typed>;
+
+/** Clock position as typed: hours `4:30`, or degrees with a `d`, `135d`. Face A's clock unless a face says B. */
+const Clock = text(20);
+export const Face = v.picklist(['A', 'B']);
+export type Face = v.InferOutput<typeof Face>;
+
+export const Instrument = v.picklist(['two-point', 'three-leg', 'sweep', 'wall', 'radius']);
+export type Instrument = v.InferOutput<typeof Instrument>;
+
+/** A gauge at hand; figures left out are the kind's typical ones. */
+export const Gauge = v.strictObject({
+  id: Id,
+  kind: Instrument,
+  name: Name,
+  resolution: v.optional(Typed),
+  /** One standard deviation of a reading repeated at one place. */
+  repeatability: v.optional(Typed),
+  /** How deep from its face it gets. */
+  reach: v.optional(Typed),
+  /** Size at which a comparator was zeroed. */
+  zeroedAt: v.optional(Typed),
+  /** What a needle turning clockwise means. */
+  needle: v.optional(v.picklist(['larger', 'smaller'])),
+});
+export type Gauge = v.InferOutput<typeof Gauge>;
+
+/** What several readings share: a spindle's place and lean (sweep), or a boss (wall thickness). */
+export const Setup = v.strictObject({
+  id: Id,
+  gauge: Id,
+  name: Name,
+  face: Face,
+  /** How far from square or concentric it may be over the bore's length, 1 standard deviation. */
+  lean: v.optional(Typed),
+  offset: v.optional(Typed),
+  /** True where the stylus was set anew at each depth. */
+  resetEachDepth: v.optional(v.boolean()),
+});
+export type Setup = v.InferOutput<typeof Setup>;
+
+export const Reading = v.strictObject({
+  id: Id,
+  face: Face,
+  depth: Typed,
+  clock: Clock,
+  gauge: Id,
+  setup: v.optional(Id),
+  value: Typed,
+  /** One standard deviation of this reading, where it is not the gauge's. */
+  sd: v.optional(Typed),
+  note: v.optional(Note),
+  /** Left out of the fit by choice; it stays in the table, struck through. */
+  leftOut: v.optional(v.boolean()),
+});
+export type Reading = v.InferOutput<typeof Reading>;
+
+export const Stage = v.picklist(['as-found', 'after-squeezing', 'pass', 'after-build-up', 'fitted']);
+export type Stage = v.InferOutput<typeof Stage>;
+
+/** All readings taken at one stage of the job. */
+export const Survey = v.strictObject({
+  id: Id,
+  name: Name,
+  stage: Stage,
+  when: v.optional(text(40)),
+  /** The places that the table offers, before anything is typed into them. */
+  plan: v.strictObject({
+    clocks: v.pipe(v.array(Clock), v.maxLength(720)),
+    depths: v.pipe(v.array(Typed), v.maxLength(500)),
+    face: Face,
+    gauge: Id,
+  }),
+  temperature: v.optional(
+    v.strictObject({
+      part: v.optional(text(20)),
+      gauge: v.optional(text(20)),
+      unit: v.picklist(['C', 'F']),
+    }),
+  ),
+  /** The repairer's statement that one side wore, at this clock position. */
+  wornSide: v.optional(Clock),
+  setups: v.array(Setup),
+  readings: v.pipe(v.array(Reading), v.maxLength(20000)),
+  note: v.optional(Note),
+});
+export type Survey = v.InferOutput<typeof Survey>;
+
+export const Bushing = v.strictObject({
+  id: Id,
+  name: Name,
+  seat: v.strictObject({
+    face: Face,
+    /** Depths from that face; left out: from the face to the bushing's length, or the bore's. */
+    from: v.optional(Typed),
+    to: v.optional(Typed),
+    /** How far it stands out of the face; 0 or left out is flush, negative is below. */
+    standOut: v.optional(Typed),
+  }),
+  /** Outside diameter as measured, at up to three places; the mean counts. */
+  outside: v.pipe(v.array(Typed), v.maxLength(3)),
+  inside: v.optional(Typed),
+  length: v.optional(Typed),
+  leadChamfer: v.optional(Typed),
+  material: v.optional(Name),
+});
+export type Bushing = v.InferOutput<typeof Bushing>;
+
+/** Where not to measure or to grind: depths from a face, and a clock range (left out: all round). */
+export const Keepout = v.strictObject({
+  id: Id,
+  kind: v.picklist(['grease-hole', 'chamfer', 'groove', 'other']),
+  face: Face,
+  from: Typed,
+  to: Typed,
+  clock: v.optional(Clock),
+  /** Width round the bore, for a hole or a short groove. */
+  width: v.optional(Typed),
+});
+export type Keepout = v.InferOutput<typeof Keepout>;
+
+export const Decisions = v.strictObject({
+  way: v.optional(
+    v.picklist(['grind', 'squeeze', 'shim', 'oversize', 'sleeve', 'weld', 'leave', 'undecided']),
+  ),
+  centre: v.optional(
+    v.strictObject({
+      rule: v.picklist(['free', 'keep', 'partner', 'by-hand']),
+      /** by-hand: the axis at face A (x to 3 o'clock, y to 12) and its run-off over the length. */
+      x: v.optional(Typed),
+      y: v.optional(Typed),
+      leanX: v.optional(Typed),
+      leanY: v.optional(Typed),
+      /** keep: depths of the metal known to be unworn. */
+      unwornFrom: v.optional(Typed),
+      unwornTo: v.optional(Typed),
+    }),
+  ),
+  /** Target diameter where it is not bushing outside diameter less press fit. */
+  target: v.optional(Typed),
+  tool: v.optional(Id),
+});
+export type Decisions = v.InferOutput<typeof Decisions>;
+
+/** A pass as it was given to the bench, frozen: millimetres and radians, `removal[z][theta]` per side. */
+export const Issued = v.strictObject({
+  id: Id,
+  when: text(40),
+  survey: Id,
+  title: Name,
+  targetDiameter: v.number(),
+  theta: v.array(v.number()),
+  z: v.array(v.number()),
+  removal: v.array(v.array(v.number())),
+  words: v.array(text(400)),
+  tool: v.optional(v.strictObject({ radius: v.number(), width: v.number(), bite: v.number() })),
+});
+export type Issued = v.InferOutput<typeof Issued>;
+
+/** One measured round feature, inside or outside, with its surveys. */
+export const Feature = v.strictObject({
+  id: Id,
+  kind: v.picklist(['bore', 'pin', 'bushing-inside', 'bushing-outside']),
+  name: Name,
+  /** New size across. Left out: the bushing's outside diameter stands in for it. */
+  nominal: v.optional(Typed),
+  length: v.optional(Typed),
+  boss: v.optional(v.strictObject({ outside: v.optional(Typed), material: v.optional(Name) })),
+  bushings: v.pipe(v.array(Bushing), v.maxLength(2)),
+  /** Pin that runs here, as measured, at up to nine places. */
+  pin: v.optional(v.strictObject({ diameters: v.pipe(v.array(Typed), v.maxLength(9)) })),
+  /** Left out: the default of the trade, shown and editable. */
+  wanted: v.strictObject({ pressFit: v.optional(Typed), clearance: v.optional(Typed) }),
+  keepouts: v.array(Keepout),
+  /** Where this feature sits on the pin's axis: along it, beside it (x to 3, y to 12), and its run-off. */
+  place: v.optional(
+    v.strictObject({
+      station: Typed,
+      x: v.optional(Typed),
+      y: v.optional(Typed),
+      leanX: v.optional(Typed),
+      leanY: v.optional(Typed),
+    }),
+  ),
+  /** Clock position towards which the load pulls. */
+  load: v.optional(Clock),
+  surveys: v.array(Survey),
+  decisions: Decisions,
+  issued: v.array(Issued),
+  note: v.optional(Note),
+});
+export type Feature = v.InferOutput<typeof Feature>;
+
+export const Answer = v.picklist(['yes', 'no', 'unknown']);
+export type Answer = v.InferOutput<typeof Answer>;
+
+/** What must be known before any flame or weld. A question left out is not answered yet. */
+export const Safety = v.strictObject({
+  /** Drained, open to the air, nothing closed or greasy behind the bore. */
+  openAndClean: v.optional(Answer),
+  /** Seals, plastics and any plating or galvanising out of the heat. */
+  sealsAndPlatingOut: v.optional(Answer),
+  metal: v.optional(v.picklist(['plain-steel', 'known-alloy', 'iron', 'unknown'])),
+  carriesPeople: v.optional(Answer),
+  /** Who, qualified, signed for work on a part that carries people. */
+  signedOffBy: v.optional(Name),
+});
+export type Safety = v.InferOutput<typeof Safety>;
+
+export const Job = v.strictObject({
+  format: v.literal(JOB_FORMAT),
+  version: v.literal(JOB_VERSION),
+  id: Id,
+  title: Name,
+  machine: v.optional(Name),
+  place: v.optional(Name),
+  made: v.optional(text(40)),
+  /** What new numbers are typed in and results are shown in. */
+  units: v.picklist(['in', 'mm']),
+  gauges: v.pipe(v.array(Gauge), v.minLength(1)),
+  features: v.pipe(v.array(Feature), v.minLength(1), v.maxLength(40)),
+  safety: Safety,
+  note: v.optional(Note),
+});
+export type Job = v.InferOutput<typeof Job>;
+export type Units = Job['units'];

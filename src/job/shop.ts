@@ -1,0 +1,31 @@
+/** The shop document: what is at hand and what was learned, kept beside the jobs. As typed, like a job. */
+import * as v from 'valibot';
+import { Gauge, Typed } from './schema.ts';
+
+const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+const Name = v.pipe(v.string(), v.maxLength(200));
+
+export const Shop = v.strictObject({
+  format: v.literal('roundhand-shop'),
+  version: v.literal(1),
+  gauges: v.array(Gauge),
+  /** Grinding tools: what they can reach and how much one pass takes. */
+  tools: v.array(
+    v.strictObject({
+      id: Id,
+      name: Name,
+      kind: v.picklist(['drum', 'flap-wheel', 'stone', 'strip', 'file', 'scraper', 'burr']),
+      radius: v.optional(Typed),
+      width: v.optional(Typed),
+      bite: v.optional(Typed),
+    }),
+  ),
+  stock: v.array(v.strictObject({ id: Id, name: Name, thickness: Typed })),
+  /** What this hand takes off with a tool in one pass, per side. */
+  rates: v.array(v.strictObject({ tool: Id, perPass: Typed, passes: v.number() })),
+  /** Heat squeezes done: how much was asked, how much came, across. */
+  squeezes: v.array(
+    v.strictObject({ when: v.pipe(v.string(), v.maxLength(40)), asked: Typed, came: Typed, note: Name }),
+  ),
+});
+export type Shop = v.InferOutput<typeof Shop>;
