@@ -1,0 +1,21 @@
+/**
+ * Keeps the program on the device from the first visit on, so that it opens without a network.
+ * Does nothing in development, nor where the browser has no service workers (a page that came over
+ * plain http from another machine). A new version is fetched in the background and shows at the
+ * next load.
+ */
+export function registerOffline(): void {
+  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  // After the page has loaded, so that keeping files never slows the first view.
+  if (document.readyState === 'complete') void register();
+  else window.addEventListener('load', () => void register(), { once: true });
+}
+
+async function register(): Promise<void> {
+  try {
+    await navigator.serviceWorker.register(`${import.meta.env.BASE_URL}sw.js`);
+  } catch {
+    // The visitor's settings forbid it, or the server is gone: the page works as before while the
+    // network is there, and the next load tries again.
+  }
+}

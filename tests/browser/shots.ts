@@ -1,0 +1,104 @@
+/*
+ * npm run shots: pictures of every page and section, at three widths, light and dark, in shots/.
+ * They are looked at, not compared.
+ */
+import { execSync } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { type Browser, chromium, type Page } from '@playwright/test';
+import { findBrowser, LAUNCH_ARGS } from './findBrowser.ts';
+import { DIST, serve } from './serve.ts';
+
+/** Each page, and its sections by the name in `data-section`; `whole` is the page as it opens. */
+const PAGES = [{ name: 'bench', path: '', sections: ['measure', 'read', 'plan'] }] as const;
+
+const SIZES = [
+  { width: 390, height: 844 },
+  { width: 820, height: 1180 },
+  { width: 1440, height: 900 },
+] as const;
+
+const THEMES = ['light', 'dark'] as const;
+
+const ROOT = resolve(import.meta.dirname, '../..');
+const SHOTS = join(ROOT, 'shots');
+
+/** Software drawing needs about half a second a frame; after this long a still page has settled. */
+const SETTLE_MS = 2_000;
+
+/** When anything under a path last changed; a folder's own time tells of files taken away. */
+function newestChange(path: string): number {
+  const stat = statSync(path);
+  if (!stat.isDirectory()) return stat.mtimeMs;
+  return Math.max(stat.mtimeMs, ...readdirSync(path).map((name) => newestChange(join(path, name))));
+}
+
+function buildIfStale(): void {
+  const built = join(DIST, 'sw.js');
+  const sources = ['src', 'public', 'demo-data', 'vite.config.ts', 'package-lock.json'];
+  const newest = Math.max(...sources.map((name) => newestChange(join(ROOT, name))));
+  if (existsSync(built) && statSync(built).mtimeMs > newest) return;
+  execSync('npx vite build', { cwd: ROOT, stdio: 'inherit' });
+}
+
+async function settle(page: Page): Promise<void> {
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  await page.waitForTimeout(SETTLE_MS);
+}
+
+/** Takes one page at one size and theme; returns the sections that were not found. */
+async function shoot(
+  browser: Browser,
+  url: string,
+  { name, path, sections }: (typeof PAGES)[number],
+  viewport: (typeof SIZES)[number],
+  theme: (typeof THEMES)[number],
+): Promise<string[]> {
+  const context = await browser.newContext({ viewport, serviceWorkers: 'block' });
+  await context.addInitScript((value) => localStorage.setItem('roundhand-theme', value), theme);
+  const page = await context.newPage();
+  await page.goto(url + path, { waitUntil: 'networkidle' });
+  await settle(page);
+  const file = (section: string) =>
+    join(SHOTS, `${name}-${section}-${viewport.width}-${theme}.png`);
+  await page.screenshot({ path: file('whole'), fullPage: true });
+  const missing: string[] = [];
+  for (const section of sections) {
+    const place = page.locator(`section[data-section="${section}"]`);
+    if ((await place.count()) !== 1) {
+      missing.push(`${name}: section ${section} at ${viewport.width} px`);
+      continue;
+    }
+    await place.evaluate((element) =>
+      element.scrollIntoView({ block: 'start', behavior: 'instant' }),
+    );
+    await settle(page);
+    await page.screenshot({ path: file(section) });
+  }
+  await context.close();
+  return missing;
+}
+
+async function all(): Promise<string[]> {
+  buildIfStale();
+  rmSync(SHOTS, { recursive: true, force: true });
+  mkdirSync(SHOTS);
+  const served = await serve();
+  const browser = await chromium.launch({ executablePath: findBrowser(), args: LAUNCH_ARGS });
+  const missing: string[] = [];
+  try {
+    for (const page of PAGES)
+      for (const size of SIZES)
+        for (const theme of THEMES)
+          missing.push(...(await shoot(browser, served.url, page, size, theme)));
+  } finally {
+    await browser.close();
+    await served.close();
+  }
+  return missing;
+}
+
+const missing = await all();
+for (const line of missing) console.error(`not found: ${line}`);
+console.log(`${readdirSync(SHOTS).length} pictures are in ${SHOTS}`);
+process.exitCode = missing.length > 0 ? 1 : 0;
