@@ -1,56 +1,46 @@
 /** The application on one page: Job -> Evaluation, each stage named in order. */
+import { design } from './bore/design.ts';
+import { freeSpread } from './bore/frame.ts';
+import { condition, type Posterior } from './bore/posterior.ts';
+import { depthMeans, profileOf } from './bore/profile.ts';
+import { blindSpots, faults } from './bore/remarks.ts';
+import { removalMap } from './bore/removal.ts';
+import { sections } from './bore/sections.ts';
+import { learnSmoothness, usualSmoothness } from './bore/smoothness.ts';
+import { type GridSpread, gridSpread, makeGrid, wearSurface } from './bore/surface.ts';
+import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from './bore/target.ts';
+import { thin } from './bore/thin.ts';
 import type {
+  Axis,
   Check,
   Profile,
   Remark,
   Removal,
   Section,
   Sighting,
+  Smoothness,
   Target,
   WearSurface,
   Zone,
 } from './bore/types.ts';
-import type { Units } from './job/schema.ts';
+import { findZones } from './bore/zones.ts';
+import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
+import type { Decisions, Feature, Job, Survey, Units } from './job/schema.ts';
+import { formatDepth, lengthMm } from './job/units.ts';
 
-/** A number that stands in the job or is the trade's default for it; mm. NaN: not known. */
-export interface Known {
-  readonly mm: number;
-  readonly from: 'typed' | 'default' | 'missing';
-}
-
-/** What is known of the bore itself, once converted. */
-export interface BoreFacts {
-  readonly nominal: Known;
-  readonly length: Known;
-  readonly bossOutside: Known;
-  readonly bushingOutside: Known;
-  readonly pressFit: Known;
-  readonly clearance: Known;
-  /** Depths of the wall that the bushing sits on; the whole length where no seat is stated. */
-  readonly seats: readonly { readonly from: number; readonly to: number }[];
-  readonly keepouts: readonly {
-    readonly id: string;
-    readonly kind: 'grease-hole' | 'chamfer' | 'groove' | 'other';
-    readonly from: number;
-    readonly to: number;
-    /** NaN: all round. */
-    readonly theta: number;
-    readonly width: number;
-  }[];
-  /** Clock position of the load, radians; NaN not stated. */
-  readonly load: number;
-}
+export type { BoreFacts };
 
 export interface SurveyEvaluation {
   readonly id: string;
   readonly name: string;
-  readonly status: 'ok' | 'no-readings' | 'no-size' | 'no-length' | 'failed';
+  readonly status: 'ok' | 'no-readings' | 'no-length' | 'failed';
   readonly sightings: readonly Sighting[];
   readonly sections: readonly Section[];
   readonly profile: Profile | null;
   readonly checks: readonly Check[];
   readonly blindSpots: readonly Remark[];
   readonly surface: WearSurface | null;
+  /** Null where the bushing's outside diameter is not known: the shape stands, the target waits. */
   readonly target: Target | null;
   readonly removal: Removal | null;
   readonly zones: readonly Zone[];
@@ -66,5 +56,244 @@ export interface BoreEvaluation {
 
 export interface Evaluation {
   readonly units: Units;
+  /** Every measured bore of the job, in its order. */
   readonly bores: readonly BoreEvaluation[];
+}
+
+/** What was worked out before, by survey: a change in one survey leaves the others as they are. */
+export type Memory = Map<string, { key: string; smoothness: Smoothness; done: SurveyEvaluation }>;
+
+/**
+ * The whole evaluation of a job. The same job gives the same answer, whatever `memory` holds.
+ *
+ * @param memory what was worked out before; kept up to date
+ * @param pace `quick` takes a changed survey's smoothness from before instead of learning it anew: an answer
+ *   within milliseconds, to be followed by the settled one
+ */
+export function evaluate(
+  job: Job,
+  memory: Memory = new Map(),
+  pace: 'settled' | 'quick' = 'settled',
+): Evaluation {
+  return {
+    units: job.units,
+    bores: job.features
+      .filter((f) => f.kind === 'bore')
+      .map((f) => evaluateBore(job, f, memory, pace)),
+  };
+}
+
+function evaluateBore(
+  job: Job,
+  feature: Feature,
+  memory: Memory,
+  pace: 'settled' | 'quick',
+): BoreEvaluation {
+  const facts = boreFacts(job, feature);
+  return {
+    id: feature.id,
+    name: feature.name,
+    facts,
+    surveys: feature.surveys.map((survey) => {
+      const found = surveyFacts(job, feature, survey);
+      const name = `${feature.id} ${survey.id}`;
+      const key = JSON.stringify([job.units, survey.name, facts, found, feature.decisions]);
+      const before = memory.get(name);
+      if (before?.key === key) return before.done;
+      const earlier = pace === 'quick' ? before?.smoothness : undefined;
+      const { done, smoothness } = evaluateSurvey(
+        job.units,
+        facts,
+        feature,
+        survey,
+        found,
+        earlier,
+      );
+      // A quick answer leaves the key open, so that the settled one is still worked out.
+      memory.set(name, { key: earlier === undefined ? key : '', smoothness, done });
+      return done;
+    }),
+  };
+}
+
+interface Outcome {
+  readonly done: SurveyEvaluation;
+  readonly smoothness: Smoothness;
+}
+
+/** One survey through every stage: readings, surface, sections, profile, target, removal, zones. */
+function evaluateSurvey(
+  units: Units,
+  facts: BoreFacts,
+  feature: Feature,
+  survey: Survey,
+  found: SurveyFacts,
+  known: Smoothness | undefined,
+): Outcome {
+  const length = facts.length.mm;
+  const notes = readingNotes(found, facts);
+  const empty = emptySurvey(survey, found, notes);
+  const waiting = usualSmoothness(1);
+  if (found.readings.length === 0) {
+    const why = missing('No readings yet: type the first one into the table.');
+    return { done: { ...empty, notes: [...notes, why] }, smoothness: waiting };
+  }
+  if (!(length > 0)) {
+    const why = missing('The length of the bore is missing: give it, and the map follows.');
+    return { done: { ...empty, status: 'no-length', notes: [...notes, why] }, smoothness: waiting };
+  }
+  const sightings = thin(found.readings, length);
+  const readings = design(sightings, found.setups, length);
+  const nominalRadius = (facts.nominal.mm > 0 ? facts.nominal.mm : 0) / 2;
+  const smoothness = known ?? learnSmoothness(readings, nominalRadius);
+  const posterior = condition(readings, smoothness, nominalRadius);
+  if (posterior === null) {
+    const why = missing('These readings contradict each other so far that no surface fits them.');
+    return { done: { ...empty, status: 'failed', notes: [...notes, why] }, smoothness };
+  }
+  const grid = makeGrid(length);
+  const spread = gridSpread(posterior, grid);
+  const surface = wearSurface(posterior, grid, spread);
+  const target = chooseTarget(facts, feature.decisions, survey, posterior, surface);
+  const removal = target && planRemoval(posterior, surface, spread, target, facts);
+  return {
+    smoothness,
+    done: {
+      ...empty,
+      status: 'ok',
+      sightings,
+      sections: sections(posterior),
+      profile: profileOf(depthMeans(posterior), length),
+      blindSpots: blindSpots(sightings, length, (z) => formatDepth(z, units)),
+      surface,
+      target,
+      removal,
+      zones: removal === null ? [] : findZones(surface, removal),
+      notes: [...faults(found.readings), ...notes, ...targetNotes(target, survey)],
+    },
+  };
+}
+
+function emptySurvey(
+  survey: Survey,
+  found: SurveyFacts,
+  notes: readonly Remark[],
+): SurveyEvaluation {
+  return {
+    id: survey.id,
+    name: survey.name,
+    status: 'no-readings',
+    sightings: [],
+    sections: [],
+    profile: null,
+    checks: found.unusable.map(({ row, why }) => ({
+      row,
+      suspect: true,
+      slip: why,
+      suggested: null,
+    })),
+    blindSpots: [],
+    surface: null,
+    target: null,
+    removal: null,
+    zones: [],
+    notes,
+  };
+}
+
+function missing(text: string): Remark {
+  return { kind: 'missing', text };
+}
+
+function readingNotes(found: SurveyFacts, facts: BoreFacts): Remark[] {
+  const notes: Remark[] = found.unusable.map(({ row, why }) => ({
+    kind: 'warning',
+    text: `Reading ${row + 1} does not count: ${why}.`,
+  }));
+  if (facts.length.from === 'default' && found.readings.length > 0) {
+    notes.push(
+      missing('The length of the bore is not given; it is taken from the depths of the readings.'),
+    );
+  }
+  return notes;
+}
+
+/** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known. */
+function chooseTarget(
+  facts: BoreFacts,
+  decisions: Decisions,
+  survey: Survey,
+  posterior: Posterior,
+  surface: WearSurface,
+): Target | null {
+  const decided = lengthMm(decisions.target);
+  const diameter = decided > 0 ? decided : facts.bushingOutside.mm - facts.pressFit.mm;
+  if (!(diameter > 0)) return null;
+  const { axis, centreRule } = chooseAxis(decisions.centre, posterior, surface, diameter / 2);
+  const sides = assumption(posterior);
+  // A stated worn side is kept, but diameters alone cannot place it: the map says what it assumes.
+  const assumed =
+    sides !== null && survey.wornSide !== undefined ? `${sides} (worn side not measured)` : sides;
+  return { diameter, axis, centreRule, assumed };
+}
+
+function chooseAxis(
+  centre: Decisions['centre'],
+  posterior: Posterior,
+  surface: WearSurface,
+  radius: number,
+): { axis: Axis; centreRule: Target['centreRule'] } {
+  const length = surface.grid.z[surface.grid.z.length - 1]!;
+  if (centre?.rule === 'by-hand') {
+    const or0 = (mm: number) => (Number.isNaN(mm) ? 0 : mm);
+    const axis = {
+      x: or0(lengthMm(centre.x)),
+      y: or0(lengthMm(centre.y)),
+      leanX: or0(lengthMm(centre.leanX)) / length,
+      leanY: or0(lengthMm(centre.leanY)) / length,
+    };
+    return { axis, centreRule: 'by-hand' };
+  }
+  if (centre?.rule === 'keep') {
+    const from = lengthMm(centre.unwornFrom);
+    const to = lengthMm(centre.unwornTo);
+    const unworn =
+      to > from && from >= 0 ? { from, to: Math.min(to, length) } : usualUnworn(surface.grid);
+    return { axis: keptAxis(posterior, unworn), centreRule: 'keep' };
+  }
+  return { axis: freeAxis(surface, radius), centreRule: 'free' };
+}
+
+function planRemoval(
+  posterior: Posterior,
+  surface: WearSurface,
+  spread: GridSpread,
+  target: Target,
+  facts: BoreFacts,
+): Removal {
+  const deviation = deviationFrom(surface, target.diameter / 2, target.axis);
+  const sd =
+    target.centreRule === 'free' ? freeSpread(posterior, surface.grid, spread) : surface.sd;
+  return removalMap(surface, deviation, sd, facts.seats, facts.keepouts);
+}
+
+function targetNotes(target: Target | null, survey: Survey): Remark[] {
+  if (target === null) {
+    return [
+      missing(
+        'The outside diameter of the new bushing is missing: give it, and the target and the removal map follow.',
+      ),
+    ];
+  }
+  if (target.assumed === null) return [];
+  const side =
+    survey.wornSide === undefined
+      ? ''
+      : ` You said that it wore at ${survey.wornSide}; only a one-sided reading can put that on the map.`;
+  return [
+    {
+      kind: 'assumed',
+      text: `Assumed: both sides alike. Diameters cannot tell the sides apart.${side}`,
+    },
+  ];
 }

@@ -15,13 +15,24 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   assembly: { imports: ['num'], types: ['bore'], packages: [] },
   job: { imports: [], packages: ['valibot', 'd3', 'd3-dsv'] },
   evaluate: { imports: ['bore', 'assembly', 'job', 'geometry', 'num'], packages: [] },
-  figures: { imports: ['geometry', 'num'], types: ['evaluate'], packages: ['d3', 'd3-\\w+'] },
-  drawings: { imports: ['figures'] },
-  print: { imports: ['drawings', 'figures'] },
+  // The job's own formatters and clock are plain functions: one way to write a length or an hour, everywhere.
+  figures: {
+    imports: ['geometry', 'num', 'job'],
+    types: ['evaluate', 'bore'],
+    packages: ['d3', 'd3-\\w+'],
+  },
+  drawings: { imports: ['figures', 'job'] },
+  print: { imports: ['drawings', 'figures', 'job'] },
   practice: { imports: ['evaluate', 'job', 'bore', 'assembly', 'geometry', 'num'], packages: [] },
-  cli: { imports: ['evaluate', 'job', 'geometry', 'print', 'drawings', 'figures'] },
+  cli: {
+    imports: ['evaluate', 'job', 'geometry', 'print', 'drawings', 'figures', 'practice'],
+    types: ['bore'],
+  },
   store: { imports: ['job', 'evaluate'] },
-  views: { imports: ['store', 'figures', 'drawings', 'practice'] },
+  views: {
+    imports: ['store', 'figures', 'drawings', 'practice', 'job'],
+    types: ['evaluate', 'bore'],
+  },
   app: { imports: ['views', 'store'] },
 };
 

@@ -11,12 +11,33 @@ export interface Sighting {
   readonly instrument: Instrument;
   readonly theta: number;
   readonly z: number;
-  /** mm: a diameter (two-point), a mean diameter (three-leg), a radius (radius), a needle or wall (others). */
+  /**
+   * mm: a diameter (two-point), a mean diameter (three-leg), a radius about the reference axis (radius), the
+   * needle as read (sweep), a thickness (wall).
+   */
   readonly value: number;
   /** One standard deviation of `value`, mm. */
   readonly sd: number;
   /** True where the sd was stated for this reading or gauge; false where it is the kind's typical figure. */
   readonly sdStated: boolean;
+  /** Index into the survey's set-ups for a sweep or a wall reading; -1 for the others. */
+  readonly setup: number;
+}
+
+/**
+ * What the readings of one set-up share and nobody measured: a spindle's offset and lean (sweep), a boss's
+ * (wall). One standard deviation each, mm; the lean is over the bore's whole length.
+ */
+export interface SetupPrior {
+  /** +1 where a larger radius reads larger, -1 where it reads smaller (a needle turned about, a wall). */
+  readonly sign: 1 | -1;
+  readonly offset: number;
+  readonly lean: number;
+  /** The zero (sweep) or the boss's radius (wall): its likely value, NaN where only the readings tell. */
+  readonly zero: number;
+  readonly zeroSd: number;
+  /** True where the zero is another one at each depth. */
+  readonly resetEachDepth: boolean;
 }
 
 export interface Grid {
@@ -123,7 +144,11 @@ export interface Section {
   /** Give-or-take (2 sd) of the mean diameter, across. */
   readonly give: number;
   /** Amplitude per side; theta of the first maximum clockwise from 12. Seen lobes only, from 2. */
-  readonly lobes: readonly { readonly n: number; readonly amplitude: number; readonly theta: number }[];
+  readonly lobes: readonly {
+    readonly n: number;
+    readonly amplitude: number;
+    readonly theta: number;
+  }[];
   /** Least-squares circle through the surface's section, where points or radii show a centre. */
   readonly circle: { readonly x: number; readonly y: number; readonly diameter: number } | null;
 }
@@ -154,9 +179,9 @@ export interface Profile {
   readonly reach: number;
 }
 
-/** A plain sentence for the repairer, and how much it matters. */
+/** A plain sentence for the repairer, and how much it matters; a fault is one that leaves no shape to believe. */
 export interface Remark {
-  readonly kind: 'missing' | 'assumed' | 'warning' | 'finding';
+  readonly kind: 'missing' | 'assumed' | 'warning' | 'finding' | 'fault';
   readonly text: string;
 }
 

@@ -1,0 +1,215 @@
+/**
+ * The exact Gaussian posterior of the wear surface given the readings (Rasmussen and Williams, Gaussian Processes
+ * for Machine Learning, 2006, algorithm 2.1), on the lobes' coefficients rather than on places.
+ */
+import { choleskyInPlace, solveLower, solveLowerTransposed } from '../num/cholesky.ts';
+import { type DepthTables, depthTables, mixed } from './depth.ts';
+import type { Design } from './design.ts';
+import { cosineColumn, LOBES, sizeGain, TERMS } from './instruments.ts';
+import { ALONG, type DepthShape, depthShape } from './prior.ts';
+import type { SetupPrior, Sighting, Smoothness } from './types.ts';
+
+export interface Posterior {
+  readonly design: Design;
+  readonly smoothness: Smoothness;
+  /** Radius that the size varies about, mm. */
+  readonly base: number;
+  /** Lower factor of the readings' covariance, count * count. */
+  readonly factor: Float64Array;
+  /** Covariance^-1 times the readings less what was expected of them. */
+  readonly weights: Float64Array;
+  readonly shapes: readonly DepthShape[];
+  /** Minus the logarithm of how likely the readings are, up to a constant. */
+  readonly surprise: number;
+}
+
+/** Values that never vary less than this are not believed: 1e-4 mm, far below any shop gauge. */
+const LEAST_SD = 1e-4;
+
+export function condition(
+  d: Design,
+  smoothness: Smoothness,
+  nominalRadius: number,
+): Posterior | null {
+  const base = baseRadius(d.sightings, nominalRadius);
+  const factor = covariance(d, smoothness);
+  if (!choleskyInPlace(factor, d.count)) return null;
+  const y = departures(d, base);
+  const half = solveLower(factor, d.count, y);
+  let surprise = 0;
+  for (let i = 0; i < d.count; i++) {
+    surprise += 0.5 * half[i]! * half[i]! + Math.log(factor[i * d.count + i]!);
+  }
+  return {
+    design: d,
+    smoothness,
+    base,
+    factor,
+    weights: solveLowerTransposed(factor, d.count, half),
+    shapes: Array.from({ length: LOBES + 1 }, (_, n) => depthShape(n, smoothness, d.datum)),
+    surprise,
+  };
+}
+
+/** Covariance of the readings, noise included; lower triangle. */
+function covariance(d: Design, s: Smoothness): Float64Array {
+  const { count, depthOf, angular } = d;
+  const t = depthTables(d.depths, d.depths, d.length, s.length);
+  const size = { ...depthShape(0, s, d.datum), local: 0 };
+  const first = { ...depthShape(1, s, d.datum), local: 0 };
+  const lobe2 = s.lobe * s.lobe;
+  const local2 = s.local * s.local;
+  const m = t.columns;
+  const along = Float64Array.from(
+    t.slope,
+    (slope, k) => ALONG.constant + ALONG.slope * slope + ALONG.smooth * t.smooth[k]!,
+  );
+  const sizes = Float64Array.from(t.slope, (_, k) => mixed(size, t, k));
+  const firsts = Float64Array.from(t.slope, (_, k) => mixed(first, t, k));
+  const out = new Float64Array(count * count);
+  for (let i = 0; i < count; i++) {
+    const row = depthOf[i]! * m;
+    for (let j = 0; j <= i; j++) {
+      const k = i * count + j;
+      const z = row + depthOf[j]!;
+      out[k] =
+        angular.size[k]! * sizes[z]! +
+        angular.first[k]! * firsts[z]! +
+        (lobe2 * angular.others[k]! + angular.oddFloor[k]!) * along[z]! +
+        local2 * angular.local[k]! * t.local[z]! +
+        angular.setup[k]!;
+    }
+    const sd = Math.max(d.sightings[i]!.sd * s.noise, LEAST_SD);
+    out[i * count + i] = out[i * count + i]! + sd * sd;
+  }
+  return out;
+}
+
+function median(values: number[]): number {
+  values.sort((a, b) => a - b);
+  const m = values.length >> 1;
+  return values.length % 2 ? values[m]! : (values[m - 1]! + values[m]!) / 2;
+}
+
+/** The radius that sizes are counted from: the middle one of the readings that see size, else the nominal. */
+function baseRadius(sightings: readonly Sighting[], nominalRadius: number): number {
+  const sized = sightings.filter((s) => s.setup < 0).map((s) => s.value / sizeGain(s.instrument));
+  return sized.length > 0 ? median(sized) : nominalRadius;
+}
+
+/** Readings less what the prior expects of them. */
+function departures(d: Design, base: number): Float64Array {
+  const zeros = d.setups.map((setup, k) => setupZero(d.sightings, setup, k, base));
+  return Float64Array.from(d.sightings, (s) =>
+    s.setup < 0
+      ? s.value - sizeGain(s.instrument) * base
+      : s.value - d.setups[s.setup]!.sign * base - zeros[s.setup]!,
+  );
+}
+
+function setupZero(
+  sightings: readonly Sighting[],
+  setup: SetupPrior,
+  k: number,
+  base: number,
+): number {
+  if (Number.isFinite(setup.zero)) return setup.zero;
+  const own = sightings.filter((s) => s.setup === k);
+  return own.reduce((sum, s) => sum + s.value - setup.sign * base, 0) / Math.max(1, own.length);
+}
+
+/** What each reading should have been, were the surface's mean the truth; mm, in the instrument's own figure. */
+export function predicted(p: Posterior): Float64Array {
+  const { design: d, weights } = p;
+  const noise = d.sightings.map((s) => Math.max(s.sd * p.smoothness.noise, LEAST_SD) ** 2);
+  return Float64Array.from(d.sightings, (s, i) => s.value - noise[i]! * weights[i]!);
+}
+
+/**
+ * Mean of the coefficients at some depths.
+ * @returns depths.length * TERMS, mm; c0 is the whole mean radius.
+ */
+export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float64Array {
+  const { design: d, weights, shapes } = p;
+  const t = depthTables(depths, d.depths, d.length, p.smoothness.length);
+  const out = new Float64Array(depths.length * TERMS);
+  // Readings at one depth share their depth kernel: gather them first.
+  const gathered = new Float64Array(d.depths.length * TERMS);
+  for (let i = 0; i < d.count; i++) {
+    const to = d.depthOf[i]! * TERMS;
+    for (let c = 0; c < TERMS; c++) {
+      gathered[to + c] = gathered[to + c]! + weights[i]! * d.gain[i * TERMS + c]!;
+    }
+  }
+  for (let r = 0; r < depths.length; r++) {
+    for (let k = 0; k < d.depths.length; k++) {
+      for (let n = 0; n <= LOBES; n++) {
+        const like = mixed(shapes[n]!, t, r * t.columns + k);
+        const c = n === 0 ? 0 : cosineColumn(n);
+        const at = r * TERMS + c;
+        out[at] = out[at]! + like * gathered[k * TERMS + c]!;
+        if (n > 0) out[at + 1] = out[at + 1]! + like * gathered[k * TERMS + c + 1]!;
+      }
+    }
+    out[r * TERMS] = out[r * TERMS]! + p.base;
+  }
+  return out;
+}
+
+/**
+ * Covariance of the coefficients at one depth, as what the readings took away of the prior.
+ *
+ * `whitened` holds, for each column, factor^-1 times the covariance of that coefficient with the readings; the
+ * posterior covariance of columns a and b is prior(a, b) - whitened_a . whitened_b. Columns of unseen lobes are 0.
+ */
+export interface DepthSpread {
+  readonly whitened: Float64Array;
+  readonly prior: Float64Array;
+}
+
+/** How one lobe's coefficient, at a depth or a combination of depths, varies by itself and with each reading depth. */
+export interface Likeness {
+  /** Prior variance, mm2. */
+  prior(n: number): number;
+  /** Covariance with lobe n at reading depth k, mm2. */
+  with(n: number, k: number): number;
+}
+
+/**
+ * Spread of some lobes' coefficients (0: size), the other columns left as `into` has them.
+ * @param into a spread to write over; a new one, all 0, where left out
+ */
+export function spreadOf(
+  p: Posterior,
+  likeness: Likeness,
+  lobes: readonly number[],
+  into: DepthSpread = {
+    whitened: new Float64Array(TERMS * p.design.count),
+    prior: new Float64Array(TERMS),
+  },
+): DepthSpread {
+  const { design: d } = p;
+  const rhs = new Float64Array(d.count);
+  const like = new Float64Array(d.depths.length);
+  for (const n of lobes) {
+    const c = n === 0 ? 0 : cosineColumn(n);
+    const last = n === 0 ? c : c + 1;
+    into.prior.fill(likeness.prior(n), c, last + 1);
+    if (n > 0 && !d.seen.includes(n)) continue;
+    for (let k = 0; k < like.length; k++) like[k] = likeness.with(n, k);
+    for (let column = c; column <= last; column++) {
+      for (let i = 0; i < d.count; i++) rhs[i] = like[d.depthOf[i]!]! * d.gain[i * TERMS + column]!;
+      const whitened = into.whitened.subarray(column * d.count, (column + 1) * d.count);
+      solveLower(p.factor, d.count, rhs, whitened);
+    }
+  }
+  return into;
+}
+
+/** A depth by itself: row r of the tables from the wanted depths to the readings' and to themselves. */
+export function atDepth(p: Posterior, t: DepthTables, own: DepthTables, r: number): Likeness {
+  return {
+    prior: (n) => mixed(p.shapes[n]!, own, r * own.columns + r),
+    with: (n, k) => mixed(p.shapes[n]!, t, r * t.columns + k),
+  };
+}

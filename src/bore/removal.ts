@@ -1,0 +1,84 @@
+/** The removal map: how much metal to take off where, per side, and what that comes to. */
+import type { Field, Grid, Removal, WearSurface } from './types.ts';
+
+/** Plain steel, g per mm3 (7850 kg/m3). */
+const STEEL = 7.85e-3;
+
+/** A stretch of wall where nothing may be ground: depths in mm, theta NaN for all round, width round the bore. */
+export interface Keepout {
+  readonly from: number;
+  readonly to: number;
+  readonly theta: number;
+  readonly width: number;
+}
+
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * @param deviation per side in the target's frame; negative stands proud
+ * @param sd its standard deviation
+ * @param seats depths on which a bushing sits: nothing is asked off outside them
+ * @returns likely and sure metal, per side, never negative; NaN in a keepout
+ */
+export function removalMap(
+  surface: WearSurface,
+  deviation: Field,
+  sd: Field,
+  seats: readonly Span[],
+  keepouts: readonly Keepout[],
+): Removal {
+  const { theta, z } = surface.grid;
+  const likely = new Float64Array(deviation.length);
+  const sure = new Float64Array(deviation.length);
+  for (let iz = 0, k = 0; iz < z.length; iz++) {
+    const seated = seats.some((s) => z[iz]! >= s.from - 1e-9 && z[iz]! <= s.to + 1e-9);
+    for (let it = 0; it < theta.length; it++, k++) {
+      if (keepouts.some((q) => covers(q, theta[it]!, z[iz]!, surface.mean[k]!))) {
+        likely[k] = Number.NaN;
+        sure[k] = Number.NaN;
+      } else if (seated) {
+        likely[k] = Math.max(0, -deviation[k]!);
+        sure[k] = Math.max(0, -deviation[k]! - 2 * sd[k]!);
+      }
+    }
+  }
+  const volume = metalVolume(surface, likely);
+  return { deviation, sd, likely, sure, volume, mass: volume * STEEL };
+}
+
+function covers(q: Keepout, theta: number, z: number, radius: number): boolean {
+  if (z < q.from || z > q.to) return false;
+  if (Number.isNaN(q.theta)) return true;
+  const turn = Math.abs(Math.atan2(Math.sin(theta - q.theta), Math.cos(theta - q.theta)));
+  return turn * radius <= q.width / 2;
+}
+
+/** Volume of a layer on the wall, mm3: integral of t (R + t / 2) over angle and depth, end rows counted half. */
+export function metalVolume(surface: WearSurface, thickness: Field): number {
+  const { z } = surface.grid;
+  const share = cellShares(surface.grid);
+  let sum = 0;
+  for (let iz = 0, k = 0; iz < z.length; iz++) {
+    let row = 0;
+    for (let it = 0; it < surface.grid.theta.length; it++, k++) {
+      const t = thickness[k]!;
+      if (t > 0) row += t * (surface.mean[k]! + t / 2);
+    }
+    sum += row * share[iz]!;
+  }
+  return sum;
+}
+
+/** Angle times depth of one place of each row, rad mm. */
+export function cellShares(grid: Grid): Float64Array {
+  const last = grid.z.length - 1;
+  const turn = (2 * Math.PI) / grid.theta.length;
+  return grid.z.map((_, i) => {
+    const before = i > 0 ? grid.z[i]! - grid.z[i - 1]! : 0;
+    const after = i < last ? grid.z[i + 1]! - grid.z[i]! : 0;
+    return (turn * (before + after)) / 2;
+  });
+}

@@ -1,0 +1,106 @@
+/** Each measured depth on its own: mean, greatest and least diameter, oval, lobes, best-fit circle. */
+import { fitCircle } from '../geometry/circle.ts';
+import { depthTables } from './depth.ts';
+import { cosineColumn, LOBES, TERMS } from './instruments.ts';
+import { atDepth, meanCoefficients, type Posterior, spreadOf } from './posterior.ts';
+import type { Section } from './types.ts';
+
+/** Readings whose depths differ by less than this share of the length belong to one section. */
+const SAME_DEPTH = 0.01;
+/** Half a degree: finer than any clock position is kept by hand. */
+const STEPS = 720;
+const LOBES_SAID = 6;
+
+/** The measured depths, near ones drawn together. */
+export function measuredDepths(p: Posterior): { z: number; rows: number[] }[] {
+  const order = p.design.sightings.map((s, i) => ({ z: s.z, i })).sort((a, b) => a.z - b.z);
+  const groups: { z: number; rows: number[] }[] = [];
+  let first = Number.NEGATIVE_INFINITY;
+  for (const { z, i } of order) {
+    if (z - first > SAME_DEPTH * p.design.length) {
+      groups.push({ z, rows: [i] });
+      first = z;
+    } else groups[groups.length - 1]!.rows.push(i);
+  }
+  for (const g of groups) {
+    g.z = g.rows.reduce((sum, i) => sum + p.design.sightings[i]!.z, 0) / g.rows.length;
+  }
+  return groups;
+}
+
+export function sections(p: Posterior): Section[] {
+  const groups = measuredDepths(p);
+  const depths = Float64Array.from(groups, (g) => g.z);
+  const coefficients = meanCoefficients(p, depths);
+  const toReadings = depthTables(depths, p.design.depths, p.design.length, p.smoothness.length);
+  const own = depthTables(depths, depths, p.design.length, p.smoothness.length);
+  return groups.map((g, r) => {
+    const c = coefficients.subarray(r * TERMS, (r + 1) * TERMS);
+    const spread = spreadOf(p, atDepth(p, toReadings, own, r), [0]);
+    let taken = 0;
+    for (let i = 0; i < p.design.count; i++) taken += spread.whitened[i]! ** 2;
+    const sd = Math.sqrt(Math.max(0, spread.prior[0]! - taken));
+    return sectionOf(p, g.z, g.rows.length, c, 4 * sd);
+  });
+}
+
+function sectionOf(p: Posterior, z: number, count: number, c: Float64Array, give: number): Section {
+  const diameter = (theta: number) => radiusAt(c, theta) + radiusAt(c, theta + Math.PI);
+  const seesOval = p.design.seen.includes(2);
+  let least = 0;
+  let greatest = 0;
+  const across = Float64Array.from({ length: STEPS / 2 }, (_, i) =>
+    diameter((2 * Math.PI * i) / STEPS),
+  );
+  across.forEach((d, i) => {
+    if (d < across[least]!) least = i;
+    if (d > across[greatest]!) greatest = i;
+  });
+  const at = (i: number) =>
+    seesOval
+      ? { diameter: across[i]!, theta: (2 * Math.PI * i) / STEPS }
+      : { diameter: Number.NaN, theta: Number.NaN };
+  return {
+    z,
+    count,
+    meanDiameter: 2 * c[0]!,
+    least: at(least),
+    greatest: at(greatest),
+    outOfRound: seesOval ? across[greatest]! - across[least]! : Number.NaN,
+    give,
+    lobes: p.design.seen.filter((n) => n > 1 && n <= LOBES_SAID).map((n) => lobeOf(c, n)),
+    circle: p.design.seen.includes(1) ? circleOf(c) : null,
+  };
+}
+
+function radiusAt(c: Float64Array, theta: number): number {
+  let r = c[0]!;
+  for (let n = 1; n <= LOBES; n++) {
+    const k = cosineColumn(n);
+    r += c[k]! * Math.cos(n * theta) + c[k + 1]! * Math.sin(n * theta);
+  }
+  return r;
+}
+
+function lobeOf(c: Float64Array, n: number): { n: number; amplitude: number; theta: number } {
+  const a = c[cosineColumn(n)]!;
+  const b = c[cosineColumn(n) + 1]!;
+  const turn = (2 * Math.PI) / n;
+  const theta = Math.atan2(b, a) / n;
+  return { n, amplitude: Math.hypot(a, b), theta: theta < 0 ? theta + turn : theta };
+}
+
+/** Least-squares circle through the section, as points and not to first order. */
+function circleOf(c: Float64Array): Section['circle'] {
+  const x: number[] = [];
+  const y: number[] = [];
+  for (let i = 0; i < STEPS; i += 4) {
+    const theta = (2 * Math.PI * i) / STEPS;
+    const r = radiusAt(c, theta);
+    x.push(r * Math.sin(theta));
+    y.push(r * Math.cos(theta));
+  }
+  const fit = fitCircle(x, y);
+  if (fit.status !== 'ok') return null;
+  return { x: fit.center[0], y: fit.center[1], diameter: fit.diameter };
+}

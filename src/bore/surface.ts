@@ -1,0 +1,147 @@
+/** The wear surface on a grid: mean, and how sure, at every place. */
+import { type DepthTables, depthTables } from './depth.ts';
+import { cosineColumn, LOBES, TERMS } from './instruments.ts';
+import {
+  atDepth,
+  type DepthSpread,
+  meanCoefficients,
+  type Posterior,
+  predicted,
+  spreadOf,
+} from './posterior.ts';
+import type { Field, Grid, WearSurface } from './types.ts';
+
+/** 3 degrees and 64 steps along the depth: ten places an hour of the clock. */
+export const THETA_COUNT = 120;
+export const Z_COUNT = 65;
+/** The spread is found at every second depth and drawn out between. */
+const SPREAD_STEP = 2;
+
+export function makeGrid(length: number): Grid {
+  return {
+    theta: Float64Array.from({ length: THETA_COUNT }, (_, i) => (2 * Math.PI * i) / THETA_COUNT),
+    z: Float64Array.from({ length: Z_COUNT }, (_, i) => (length * i) / (Z_COUNT - 1)),
+  };
+}
+
+/** cos and sin of every lobe at every angle, theta.length * TERMS. */
+function harmonics(theta: Float64Array): Float64Array {
+  const out = new Float64Array(theta.length * TERMS);
+  theta.forEach((angle, i) => {
+    out[i * TERMS] = 1;
+    for (let n = 1; n <= LOBES; n++) {
+      const c = i * TERMS + cosineColumn(n);
+      out[c] = Math.cos(n * angle);
+      out[c + 1] = Math.sin(n * angle);
+    }
+  });
+  return out;
+}
+
+/** Coefficients, row by row, drawn out to a field. */
+function drawOut(coefficients: Float64Array, basis: Float64Array): Field {
+  const rows = coefficients.length / TERMS;
+  const columns = basis.length / TERMS;
+  const out = new Float64Array(rows * columns);
+  for (let r = 0; r < rows; r++) {
+    for (let i = 0; i < columns; i++) {
+      let sum = 0;
+      for (let c = 0; c < TERMS; c++) sum += coefficients[r * TERMS + c]! * basis[i * TERMS + c]!;
+      out[r * columns + i] = sum;
+    }
+  }
+  return out;
+}
+
+/** The coefficients' spread at every second depth of the grid, from which all standard deviations follow. */
+export interface GridSpread {
+  readonly rows: Float64Array;
+  readonly toReadings: DepthTables;
+  readonly own: DepthTables;
+  readonly spreads: readonly DepthSpread[];
+  readonly basis: Float64Array;
+}
+
+const ALL_LOBES = Array.from({ length: LOBES + 1 }, (_, n) => n);
+
+export function gridSpread(p: Posterior, grid: Grid): GridSpread {
+  const rows = grid.z.filter((_, i) => i % SPREAD_STEP === 0);
+  const toReadings = depthTables(rows, p.design.depths, p.design.length, p.smoothness.length);
+  const own = depthTables(rows, rows, p.design.length, p.smoothness.length);
+  const spreads = Array.from(rows, (_, r) =>
+    spreadOf(p, atDepth(p, toReadings, own, r), ALL_LOBES),
+  );
+  return { rows, toReadings, own, spreads, basis: harmonics(grid.theta) };
+}
+
+export function wearSurface(p: Posterior, grid: Grid, spread: GridSpread): WearSurface {
+  const rows = spread.spreads.map((one) => variances(one, p, spread.basis));
+  return {
+    grid,
+    mean: drawOut(meanCoefficients(p, grid.z), spread.basis),
+    sd: betweenRows(
+      rows.map((v) => v.all),
+      grid,
+    ),
+    sdSeen: betweenRows(
+      rows.map((v) => v.seen),
+      grid,
+    ),
+    smoothness: p.smoothness,
+    seenLobes: p.design.seen,
+    predicted: predicted(p),
+  };
+}
+
+/** Variance of the radius round one depth: of all that is unknown, and of what the instruments respond to. */
+export function variances(
+  spread: DepthSpread,
+  p: Posterior,
+  basis: Float64Array,
+): { all: Float64Array; seen: Float64Array } {
+  const { count } = p.design;
+  const columns = [0];
+  for (const n of p.design.seen) columns.push(cosineColumn(n), cosineColumn(n) + 1);
+  const taken = columns.map((a) =>
+    columns.map((b) => {
+      let sum = 0;
+      for (let i = 0; i < count; i++) {
+        sum += spread.whitened[a * count + i]! * spread.whitened[b * count + i]!;
+      }
+      return (a === b ? spread.prior[a]! : 0) - sum;
+    }),
+  );
+  let unseen = 0;
+  for (let n = 1; n <= LOBES; n++) {
+    if (!p.design.seen.includes(n)) unseen += spread.prior[cosineColumn(n)]!;
+  }
+  const size = basis.length / TERMS;
+  const seen = new Float64Array(size);
+  for (let i = 0; i < size; i++) {
+    let sum = 0;
+    for (let a = 0; a < columns.length; a++) {
+      const row = taken[a]!;
+      let inner = 0;
+      for (let b = 0; b < columns.length; b++) inner += row[b]! * basis[i * TERMS + columns[b]!]!;
+      sum += inner * basis[i * TERMS + columns[a]!]!;
+    }
+    seen[i] = Math.max(0, sum);
+  }
+  return { seen, all: seen.map((v) => v + unseen) };
+}
+
+/** Variances at every second depth, drawn out to a field of standard deviations. */
+export function betweenRows(rows: readonly Float64Array[], grid: Grid): Field {
+  const columns = grid.theta.length;
+  const out = new Float64Array(grid.z.length * columns);
+  for (let iz = 0; iz < grid.z.length; iz++) {
+    const at = iz / SPREAD_STEP;
+    const k = Math.floor(at);
+    const low = rows[k]!;
+    const high = rows[Math.min(k + 1, rows.length - 1)]!;
+    for (let it = 0; it < columns; it++) {
+      out[iz * columns + it] = Math.sqrt(low[it]! + (at - k) * (high[it]! - low[it]!));
+    }
+  }
+  return out;
+}

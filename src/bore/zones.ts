@@ -1,0 +1,106 @@
+/** High and low zones of the deviation: where they peak, their core, and where they feather to nothing. */
+import { type Basins, basins } from './basins.ts';
+import { cellShares } from './removal.ts';
+import type { Field, Removal, WearSurface, Zone } from './types.ts';
+
+/** Less than this is on size, per side, mm: 0.0001 in. */
+const ON_SIZE = 0.0025;
+/** A hill of its own rises this share of its height above the pass, and at least this much, mm. */
+const PROMINENCE_SHARE = 0.3;
+const PROMINENCE_LEAST = 0.004;
+/** Zones lower than this share of the highest are left unsaid. */
+const WORTH_SAYING = 0.1;
+const MOST_ZONES = 12;
+/** A ring is one zone all round when its core covers at least this share of the clock. */
+const ALL_ROUND = 0.95;
+
+export function findZones(surface: WearSurface, removal: Removal): Zone[] {
+  const high = removal.likely.map((t) => (t > 0 ? t : 0));
+  const low = removal.deviation.map((e, k) => (e > 0 && !Number.isNaN(removal.likely[k]!) ? e : 0));
+  const zones = [...hills(surface, high, removal, 'high'), ...hills(surface, low, removal, 'low')];
+  const greatest = Math.max(0, ...zones.map((zone) => Math.abs(zone.peak)));
+  return zones
+    .filter((zone) => Math.abs(zone.peak) >= WORTH_SAYING * greatest)
+    .sort((a, b) => Math.abs(b.peak) - Math.abs(a.peak))
+    .slice(0, MOST_ZONES);
+}
+
+function hills(surface: WearSurface, height: Field, removal: Removal, kind: Zone['kind']): Zone[] {
+  const columns = surface.grid.theta.length;
+  const found = basins(height, columns, ON_SIZE, (h) =>
+    Math.max(PROMINENCE_SHARE * h, PROMINENCE_LEAST),
+  );
+  return found.summits
+    .map((summit, i) => zoneOf(surface, height, removal, kind, found, summit, i))
+    .filter((zone) => Math.abs(zone.peak) >= PROMINENCE_LEAST);
+}
+
+function zoneOf(
+  surface: WearSurface,
+  height: Field,
+  removal: Removal,
+  kind: Zone['kind'],
+  found: Basins,
+  summit: number,
+  index: number,
+): Zone {
+  const { theta, z } = surface.grid;
+  const columns = theta.length;
+  const it = summit % columns;
+  const iz = (summit - it) / columns;
+  const share = cellShares(surface.grid);
+  const peak = height[summit]!;
+  const core = new Uint8Array(columns);
+  let top = iz;
+  let bottom = iz;
+  let area = 0;
+  let volume = 0;
+  for (let k = 0; k < height.length; k++) {
+    if (found.label[k] !== index) continue;
+    const row = Math.floor(k / columns);
+    const cell = surface.mean[k]! * share[row]!;
+    area += cell;
+    volume += height[k]! * cell;
+    if (height[k]! < peak / 2) continue;
+    core[k % columns] = 1;
+    top = Math.min(top, row);
+    bottom = Math.max(bottom, row);
+  }
+  const inCore = (at: number) => core[at] === 1;
+  const inHill = (at: number) => found.label[iz * columns + at] === index;
+  const coreSpan = spread(columns, it, inCore);
+  const hillSpan = spread(columns, it, inHill);
+  return {
+    kind,
+    peak: kind === 'high' ? -peak : peak,
+    theta: theta[it]!,
+    z: z[iz]!,
+    give: 2 * removal.sd[summit]!,
+    from: theta[coreSpan.from]!,
+    to: theta[coreSpan.to]!,
+    top: z[top]!,
+    bottom: z[bottom]!,
+    outerFrom: theta[hillSpan.from]!,
+    outerTo: theta[hillSpan.to]!,
+    allRound: coreSpan.count >= ALL_ROUND * columns,
+    area,
+    volume,
+  };
+}
+
+/** The unbroken stretch of the clock round `start` in which `inside` holds. */
+function spread(
+  columns: number,
+  start: number,
+  inside: (at: number) => boolean,
+): { from: number; to: number; count: number } {
+  let back = 0;
+  let ahead = 0;
+  while (back + ahead < columns - 1 && inside((start + ahead + 1) % columns)) ahead++;
+  while (back + ahead < columns - 1 && inside((start - back - 1 + columns) % columns)) back++;
+  return {
+    from: (start - back + columns) % columns,
+    to: (start + ahead) % columns,
+    count: back + ahead + 1,
+  };
+}
