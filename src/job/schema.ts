@@ -9,31 +9,63 @@ import * as v from 'valibot';
 export const JOB_FORMAT = 'roundhand-job';
 export const JOB_VERSION = 1;
 
+/** The most that a job holds: letters in a text, entries in a list. Edits keep within it. */
+export const MOST = {
+  typed: 40,
+  clock: 20,
+  name: 200,
+  note: 4000,
+  clocks: 720,
+  depths: 500,
+  readings: 20000,
+  outside: 3,
+  bushings: 2,
+  pinPlaces: 9,
+  features: 40,
+} as const;
+
 const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
 const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
-const Name = text(200);
-const Note = text(4000);
+const Name = text(MOST.name);
+const Note = text(MOST.note);
+/** JSON can spell 1e999, which is read as infinity and could not be written again. */
+const Finite = v.pipe(v.number(), v.finite());
 
 /** `thou` counts 0.001 in over (+) or under (-) the nominal diameter when it stands on a reading. */
 export const Unit = v.picklist(['in', 'thou', 'mm']);
 export type Unit = v.InferOutput<typeof Unit>;
 
 /** A length as it was typed: `{ text: '2 1/2', unit: 'in' }`. An empty text is "not given". */
-export const Typed = v.strictObject({ text: text(40), unit: Unit });
+export const Typed = v.strictObject({ text: text(MOST.typed), unit: Unit });
 export type Typed = v.InferOutput<typeof Typed>;
 
 /** Clock position as typed: hours `4:30`, or degrees with a `d`, `135d`. Face A's clock unless a face says B. */
-const Clock = text(20);
+const Clock = text(MOST.clock);
 export const Face = v.picklist(['A', 'B']);
 export type Face = v.InferOutput<typeof Face>;
 
 export const Instrument = v.picklist(['two-point', 'three-leg', 'sweep', 'wall', 'radius']);
 export type Instrument = v.InferOutput<typeof Instrument>;
 
-/** A gauge at hand; figures left out are the kind's typical ones. */
+/** The generic gauges of the trade, whose typical figures stand where a gauge's own are left out. */
+export const GaugeType = v.picklist([
+  'caliper',
+  'telescoping',
+  'stick',
+  'dial-bore',
+  'three-leg',
+  'indicator',
+  'wall-caliper',
+  'centred-pin',
+  'points',
+]);
+export type GaugeType = v.InferOutput<typeof GaugeType>;
+
+/** A gauge at hand; figures left out are its type's typical ones, or its kind's where no type is given. */
 export const Gauge = v.strictObject({
   id: Id,
   kind: Instrument,
+  type: v.optional(GaugeType),
   name: Name,
   resolution: v.optional(Typed),
   /** One standard deviation of a reading repeated at one place. */
@@ -56,6 +88,8 @@ export const Setup = v.strictObject({
   /** How far from square or concentric it may be over the bore's length, 1 standard deviation. */
   lean: v.optional(Typed),
   offset: v.optional(Typed),
+  /** How round the boss is whose wall is measured, per side, 1 standard deviation. */
+  roundness: v.optional(Typed),
   /** True where the stylus was set anew at each depth. */
   resetEachDepth: v.optional(v.boolean()),
 });
@@ -77,7 +111,13 @@ export const Reading = v.strictObject({
 });
 export type Reading = v.InferOutput<typeof Reading>;
 
-export const Stage = v.picklist(['as-found', 'after-squeezing', 'pass', 'after-build-up', 'fitted']);
+export const Stage = v.picklist([
+  'as-found',
+  'after-squeezing',
+  'pass',
+  'after-build-up',
+  'fitted',
+]);
 export type Stage = v.InferOutput<typeof Stage>;
 
 /** All readings taken at one stage of the job. */
@@ -88,8 +128,8 @@ export const Survey = v.strictObject({
   when: v.optional(text(40)),
   /** The places that the table offers, before anything is typed into them. */
   plan: v.strictObject({
-    clocks: v.pipe(v.array(Clock), v.maxLength(720)),
-    depths: v.pipe(v.array(Typed), v.maxLength(500)),
+    clocks: v.pipe(v.array(Clock), v.maxLength(MOST.clocks)),
+    depths: v.pipe(v.array(Typed), v.maxLength(MOST.depths)),
     face: Face,
     gauge: Id,
   }),
@@ -103,7 +143,7 @@ export const Survey = v.strictObject({
   /** The repairer's statement that one side wore, at this clock position. */
   wornSide: v.optional(Clock),
   setups: v.array(Setup),
-  readings: v.pipe(v.array(Reading), v.maxLength(20000)),
+  readings: v.pipe(v.array(Reading), v.maxLength(MOST.readings)),
   note: v.optional(Note),
 });
 export type Survey = v.InferOutput<typeof Survey>;
@@ -120,7 +160,7 @@ export const Bushing = v.strictObject({
     standOut: v.optional(Typed),
   }),
   /** Outside diameter as measured, at up to three places; the mean counts. */
-  outside: v.pipe(v.array(Typed), v.maxLength(3)),
+  outside: v.pipe(v.array(Typed), v.maxLength(MOST.outside)),
   inside: v.optional(Typed),
   length: v.optional(Typed),
   leadChamfer: v.optional(Typed),
@@ -132,6 +172,7 @@ export type Bushing = v.InferOutput<typeof Bushing>;
 export const Keepout = v.strictObject({
   id: Id,
   kind: v.picklist(['grease-hole', 'chamfer', 'groove', 'other']),
+  name: v.optional(Name),
   face: Face,
   from: Typed,
   to: Typed,
@@ -170,12 +211,12 @@ export const Issued = v.strictObject({
   when: text(40),
   survey: Id,
   title: Name,
-  targetDiameter: v.number(),
-  theta: v.array(v.number()),
-  z: v.array(v.number()),
-  removal: v.array(v.array(v.number())),
+  targetDiameter: Finite,
+  theta: v.array(Finite),
+  z: v.array(Finite),
+  removal: v.array(v.array(Finite)),
   words: v.array(text(400)),
-  tool: v.optional(v.strictObject({ radius: v.number(), width: v.number(), bite: v.number() })),
+  tool: v.optional(v.strictObject({ radius: Finite, width: Finite, bite: Finite })),
 });
 export type Issued = v.InferOutput<typeof Issued>;
 
@@ -188,9 +229,11 @@ export const Feature = v.strictObject({
   nominal: v.optional(Typed),
   length: v.optional(Typed),
   boss: v.optional(v.strictObject({ outside: v.optional(Typed), material: v.optional(Name) })),
-  bushings: v.pipe(v.array(Bushing), v.maxLength(2)),
+  bushings: v.pipe(v.array(Bushing), v.maxLength(MOST.bushings)),
   /** Pin that runs here, as measured, at up to nine places. */
-  pin: v.optional(v.strictObject({ diameters: v.pipe(v.array(Typed), v.maxLength(9)) })),
+  pin: v.optional(
+    v.strictObject({ diameters: v.pipe(v.array(Typed), v.maxLength(MOST.pinPlaces)) }),
+  ),
   /** Left out: the default of the trade, shown and editable. */
   wanted: v.strictObject({ pressFit: v.optional(Typed), clearance: v.optional(Typed) }),
   keepouts: v.array(Keepout),
@@ -240,7 +283,7 @@ export const Job = v.strictObject({
   /** What new numbers are typed in and results are shown in. */
   units: v.picklist(['in', 'mm']),
   gauges: v.pipe(v.array(Gauge), v.minLength(1)),
-  features: v.pipe(v.array(Feature), v.minLength(1), v.maxLength(40)),
+  features: v.pipe(v.array(Feature), v.minLength(1), v.maxLength(MOST.features)),
   safety: Safety,
   note: v.optional(Note),
 });

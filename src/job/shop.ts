@@ -25,7 +25,12 @@ export const Shop = v.strictObject({
   rates: v.array(v.strictObject({ tool: Id, perPass: Typed, passes: v.number() })),
   /** Heat squeezes done: how much was asked, how much came, across. */
   squeezes: v.array(
-    v.strictObject({ when: v.pipe(v.string(), v.maxLength(40)), asked: Typed, came: Typed, note: Name }),
+    v.strictObject({
+      when: v.pipe(v.string(), v.maxLength(40)),
+      asked: Typed,
+      came: Typed,
+      note: Name,
+    }),
   ),
 });
 export type Shop = v.InferOutput<typeof Shop>;
