@@ -100,7 +100,8 @@ export function clockText(theta: number, exact = false): string {
   if (Number.isNaN(theta)) return '–';
   const minutes = (wrapAngle(theta) / HOUR) * 60;
   if (exact && Math.abs(minutes - Math.round(minutes)) > 1e-7) {
-    return `${Number(((wrapAngle(theta) * 180) / Math.PI).toFixed(9))}d`;
+    const degrees = ((wrapAngle(theta) * 180) / Math.PI).toFixed(9);
+    return `${degrees.replace(/\.?0+$/, '')}d`;
   }
   return hoursAndMinutes(exact ? Math.round(minutes) : 5 * Math.round(minutes / 5));
 }

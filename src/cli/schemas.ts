@@ -1,0 +1,31 @@
+/** `npm run schema`: writes the published JSON Schemas into public/, from the schemas that the program itself uses. */
+import { writeFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { toJsonSchema } from '@valibot/to-json-schema';
+import { JOB_SCHEMA_HEAD } from '../job/jsonSchema.ts';
+import { Job } from '../job/schema.ts';
+
+export const PUBLIC = resolve(import.meta.dirname, '../../public');
+
+export interface Published {
+  /** In public/. */
+  readonly file: string;
+  readonly text: string;
+}
+
+/** Each published schema as it should stand in public/. */
+export function publishedSchemas(): Published[] {
+  // JSON has no infinity to forbid, so the check for finite numbers needs no words there
+  const job = toJsonSchema(Job, { errorMode: 'throw', ignoreActions: ['finite'] });
+  return [published('job.schema.json', JOB_SCHEMA_HEAD, job)];
+}
+
+function published(file: string, head: object, schema: object): Published {
+  const { $schema, ...rest } = schema as { $schema?: string };
+  return { file, text: `${JSON.stringify({ $schema, ...head, ...rest }, null, 2)}\n` };
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  for (const { file, text } of publishedSchemas()) writeFileSync(resolve(PUBLIC, file), text);
+}
