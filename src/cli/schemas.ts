@@ -5,8 +5,18 @@ import { fileURLToPath } from 'node:url';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { JOB_SCHEMA_HEAD } from '../job/jsonSchema.ts';
 import { Job } from '../job/schema.ts';
+import { Report } from './reportSchema.ts';
 
 export const PUBLIC = resolve(import.meta.dirname, '../../public');
+
+const REPORT_SCHEMA_HEAD = {
+  $id: 'roundhand-report.v1',
+  title: 'Roundhand report',
+  description:
+    'What roundhand report --json writes: lengths in millimetres, arrays [z][theta], theta in radians and clock ' +
+    "in degrees, both clockwise from 12 o'clock seen looking in at face A. Deviation and removal are per side, " +
+    'diameters and out-of-round across. Not known is null.',
+};
 
 export interface Published {
   /** In public/. */
@@ -18,7 +28,11 @@ export interface Published {
 export function publishedSchemas(): Published[] {
   // JSON has no infinity to forbid, so the check for finite numbers needs no words there
   const job = toJsonSchema(Job, { errorMode: 'throw', ignoreActions: ['finite'] });
-  return [published('job.schema.json', JOB_SCHEMA_HEAD, job)];
+  const report = toJsonSchema(Report, { errorMode: 'throw' });
+  return [
+    published('job.schema.json', JOB_SCHEMA_HEAD, job),
+    published('report.schema.json', REPORT_SCHEMA_HEAD, report),
+  ];
 }
 
 function published(file: string, head: object, schema: object): Published {

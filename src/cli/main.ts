@@ -1,0 +1,95 @@
+/** `npm run -s roundhand -- <command>`: main(argv) -> exit code. 0 done, 1 the input is at fault, 2 wrong usage. */
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { OPTIONS, type Options, type Said, UsageError } from './usage.ts';
+
+const USAGE = `Roundhand, on the command line.
+
+  roundhand report JOB [--bore NAME] [--survey NAME] [--json]
+  roundhand report READINGS.csv --nominal D --length L [--bushing OD] [--press-fit P]
+                   [--units in|mm] [--json]
+  roundhand fit POINTS.csv --feature circle|cylinder --criterion least-squares [--units mm|in]
+
+A job is a .roundhand.json file. Readings are CSV with the columns survey, face, depth, clock,
+instrument, setup, reading, unit, sd, note; only depth, clock and reading are required. Points
+are CSV with the header x,y or x,y,z.`;
+
+export interface Streams {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
+
+/** Which options each command takes. */
+const TAKES: Readonly<Record<string, readonly (keyof Options)[]>> = {
+  report: ['bore', 'survey', 'json', 'nominal', 'length', 'bushing', 'press-fit', 'units'],
+  fit: ['feature', 'criterion', 'units'],
+};
+
+export async function main(argv: readonly string[], { out, err }: Streams): Promise<number> {
+  try {
+    const { values, positionals } = readArguments(argv);
+    if (values.help === true) {
+      out(`${USAGE}\n`);
+      return 0;
+    }
+    const [command, file, ...more] = positionals;
+    checkUsage(command, file, more, values);
+    const text = readInput(file!);
+    if (typeof text !== 'string') {
+      err(`${text.why}\n`);
+      return 1;
+    }
+    const said = await run(command!, text, file!, values);
+    if (said.out !== '') out(said.out.endsWith('\n') ? said.out : `${said.out}\n`);
+    if (said.fault !== null) err(`${said.fault}\n`);
+    return said.fault === null ? 0 : 1;
+  } catch (fault) {
+    if (!(fault instanceof UsageError)) throw fault;
+    err(`roundhand: ${fault.message}\n`);
+    return 2;
+  }
+}
+
+function readArguments(argv: readonly string[]): { values: Options; positionals: string[] } {
+  try {
+    return parseArgs({ args: [...argv], options: OPTIONS, allowPositionals: true });
+  } catch (fault) {
+    throw new UsageError(`${(fault as Error).message.split('\n')[0]} See --help.`);
+  }
+}
+
+function checkUsage(
+  command: string | undefined,
+  file: string | undefined,
+  more: readonly string[],
+  values: Options,
+): void {
+  if (command === undefined) throw new UsageError('say what to do: report or fit. See --help.');
+  const takes = TAKES[command];
+  if (takes === undefined) {
+    throw new UsageError(`no command “${command}”: there are report and fit. See --help.`);
+  }
+  if (file === undefined) throw new UsageError(`${command} needs a file. See --help.`);
+  if (more.length > 0)
+    throw new UsageError(`${command} takes one file, and “${more[0]}” is another.`);
+  for (const name of Object.keys(values) as (keyof Options)[]) {
+    if (!takes.includes(name))
+      throw new UsageError(`${command} has no option --${name}. See --help.`);
+  }
+}
+
+function readInput(file: string): string | { why: string } {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (fault) {
+    const code = (fault as NodeJS.ErrnoException).code;
+    if (code === 'ENOENT') return { why: `${file}: there is no such file.` };
+    if (code === 'EISDIR') return { why: `${file}: this is a folder; name a file.` };
+    return { why: `${file}: cannot be read (${(fault as Error).message}).` };
+  }
+}
+
+async function run(command: string, text: string, file: string, values: Options): Promise<Said> {
+  if (command === 'fit') return (await import('./fitCommand.ts')).fitCommand(text, file, values);
+  return (await import('./reportCommand.ts')).reportCommand(text, file, values);
+}

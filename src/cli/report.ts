@@ -1,0 +1,156 @@
+/** Evaluation -> report: the same figures as on the screen, named and in plain arrays. */
+import type { Field, Grid, Remark, Section, Zone } from '../bore/types.ts';
+import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
+import { sayZone } from '../figures/zoneWords.ts';
+import type { Units } from '../job/schema.ts';
+import type { Report, SurveyReport } from './reportSchema.ts';
+
+/** Which bore and survey to report; left out: all. Names as in the job. */
+export interface Choice {
+  readonly bore?: string | undefined;
+  readonly survey?: string | undefined;
+}
+
+export function reportOf(evaluation: Evaluation, choice: Choice = {}): Report {
+  return {
+    format: 'roundhand-report',
+    version: 1,
+    units: evaluation.units,
+    bores: chosen(evaluation, choice).map((bore) => ({
+      name: bore.name,
+      nominal: known(bore.facts.nominal),
+      length: known(bore.facts.length),
+      bushingOutside: known(bore.facts.bushingOutside),
+      pressFit: known(bore.facts.pressFit),
+      surveys: bore.surveys.map((survey) => surveyReport(survey, bore, evaluation.units)),
+    })),
+  };
+}
+
+/** The bores and surveys that a choice names. */
+export function chosen(evaluation: Evaluation, { bore, survey }: Choice): BoreEvaluation[] {
+  return evaluation.bores
+    .filter((one) => bore === undefined || one.name === bore)
+    .map((one) => ({
+      ...one,
+      surveys: one.surveys.filter((s) => survey === undefined || s.name === survey),
+    }));
+}
+
+function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): SurveyReport {
+  const { surface, target, removal } = s;
+  const grid = surface?.grid;
+  return {
+    name: s.name,
+    status: s.status,
+    sections: s.sections.map(sectionReport),
+    profile: s.profile && {
+      shape: s.profile.shape,
+      evidence: orNull(s.profile.evidence),
+      criterion: s.profile.criterion,
+      candidates: s.profile.candidates.map((c) => ({ ...c })),
+      taper: orNull(s.profile.taper),
+      taperSd: orNull(s.profile.taperSd),
+      depthOfShape: s.profile.depthOfShape,
+      reach: orNull(s.profile.reach),
+    },
+    checks: s.checks.map((c) => ({ ...c })),
+    blindSpots: s.blindSpots.map(remark),
+    nextReadings: [],
+    surface: surface && {
+      theta: [...surface.grid.theta],
+      z: [...surface.grid.z],
+      mean: matrix(surface.mean, surface.grid),
+      sd: matrix(surface.sd, surface.grid),
+      sdSeen: matrix(surface.sdSeen, surface.grid),
+      seenLobes: [...surface.seenLobes],
+      smoothness: { ...surface.smoothness },
+    },
+    target: target && {
+      diameter: target.diameter,
+      center: [target.axis.x, target.axis.y],
+      lean: [target.axis.leanX, target.axis.leanY],
+      centreRule: target.centreRule,
+      assumed: target.assumed,
+    },
+    deviation: removal && grid ? matrix(removal.deviation, grid) : null,
+    removal:
+      removal && grid
+        ? {
+            likely: matrix(removal.likely, grid),
+            sure: matrix(removal.sure, grid),
+            sd: matrix(removal.sd, grid),
+            volume: removal.volume,
+            mass: removal.mass,
+          }
+        : null,
+    zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
+    ways: [],
+    passes: [],
+    fit: null,
+    notes: s.notes.map(remark),
+  };
+}
+
+function sectionReport(s: Section): SurveyReport['sections'][number] {
+  const end = (d: Section['least']) => ({ diameter: orNull(d.diameter), clock: degrees(d.theta) });
+  return {
+    depth: s.z,
+    readings: s.count,
+    meanDiameter: s.meanDiameter,
+    least: end(s.least),
+    greatest: end(s.greatest),
+    outOfRound: orNull(s.outOfRound),
+    giveOrTake: s.give,
+    lobes: s.lobes.map(({ n, amplitude, theta }) => ({ n, amplitude, clock: turned(theta) })),
+    circles: {
+      leastSquares: {
+        center: s.circle && [s.circle.x, s.circle.y],
+        diameter: s.circle?.diameter ?? s.meanDiameter,
+      },
+    },
+  };
+}
+
+function zoneReport(z: Zone, bore: BoreEvaluation, units: Units): SurveyReport['zones'][number] {
+  return {
+    kind: z.kind,
+    peak: z.peak,
+    clock: turned(z.theta),
+    depth: z.z,
+    giveOrTake: z.give,
+    core: { fromClock: turned(z.from), toClock: turned(z.to), top: z.top, bottom: z.bottom },
+    feather: { fromClock: turned(z.outerFrom), toClock: turned(z.outerTo) },
+    allRound: z.allRound,
+    area: z.area,
+    volume: z.volume,
+    words: sayZone(z, bore.facts.length.mm, units),
+  };
+}
+
+function remark({ kind, text }: Remark): { kind: Remark['kind']; text: string } {
+  return { kind, text };
+}
+
+function known({ mm, from }: { mm: number; from: 'typed' | 'default' | 'missing' }) {
+  return { mm: orNull(mm), from };
+}
+
+function matrix(field: Field, grid: Grid): (number | null)[][] {
+  const columns = grid.theta.length;
+  return Array.from(grid.z, (_, iz) =>
+    Array.from(field.subarray(iz * columns, (iz + 1) * columns), orNull),
+  );
+}
+
+function orNull(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}
+
+function turned(theta: number): number {
+  return (theta * 180) / Math.PI;
+}
+
+function degrees(theta: number): number | null {
+  return orNull(turned(theta));
+}

@@ -1,0 +1,110 @@
+/** `roundhand report`: a job or a CSV of readings through the same evaluation as the page. */
+import { basename } from 'node:path';
+import { type Evaluation, evaluate } from '../evaluate.ts';
+import { readReadingsCsv } from '../job/csv.ts';
+import { doubtsOf } from '../job/doubts.ts';
+import { jobFromCsv } from '../job/fromCsv.ts';
+import { openJob } from '../job/parse.ts';
+import type { Job, Units } from '../job/schema.ts';
+import { type Choice, chosen, reportOf } from './report.ts';
+import { reportText } from './reportText.ts';
+import { type Options, type Said, UsageError } from './usage.ts';
+
+const CSV_ONLY = ['nominal', 'length', 'bushing', 'press-fit', 'units'] as const;
+
+export function reportCommand(text: string, file: string, options: Options): Said {
+  const name = basename(file);
+  const read = isJob(text, file) ? readJob(text, name, options) : readCsv(text, name, options);
+  if ('why' in read) return { out: '', fault: read.why };
+  const { job } = read;
+  const choice = { bore: options.bore, survey: options.survey };
+  const evaluation = evaluate(job);
+  const lost = whyNothing(evaluation, choice);
+  if (lost !== null) return { out: '', fault: `${name}: ${lost}` };
+  const out =
+    options.json === true
+      ? JSON.stringify(reportOf(evaluation, choice))
+      : reportText(job, { ...evaluation, bores: chosen(evaluation, choice) });
+  const fault = faultOf(evaluation, choice);
+  return { out, fault: fault === null ? null : `${name}: ${fault}` };
+}
+
+type Read = { readonly job: Job } | { readonly why: string };
+
+/** A job is JSON; anything else is taken for readings, unless it is called a job. */
+function isJob(text: string, file: string): boolean {
+  return /\.json$/i.test(file) || /^\uFEFF?\s*[{[]/.test(text.slice(0, 200));
+}
+
+function readJob(text: string, name: string, options: Options): Read {
+  for (const option of CSV_ONLY) {
+    if (options[option] !== undefined) {
+      throw new UsageError(`--${option} goes with a CSV of readings; a job says it itself.`);
+    }
+  }
+  const opened = openJob(text, name);
+  if (!opened.ok) return { why: opened.why };
+  const [doubt] = opened.doubts;
+  return doubt === undefined ? { job: opened.job } : { why: `${name}: ${doubt}` };
+}
+
+function readCsv(text: string, name: string, options: Options): Read {
+  const units = unitsOf(options.units);
+  const rows = readReadingsCsv(text, name);
+  if (!rows.ok) return { why: rows.why };
+  for (const option of ['nominal', 'length'] as const) {
+    if (options[option] === undefined) {
+      throw new UsageError(`a CSV of readings needs --${option}, in ${units}. See --help.`);
+    }
+  }
+  const job = jobFromCsv(rows, {
+    units,
+    nominal: options.nominal!,
+    length: options.length!,
+    bushing: options.bushing,
+    pressFit: options['press-fit'],
+    title: name,
+  });
+  const [doubt] = doubtsOf(job);
+  return doubt === undefined ? { job } : { why: `${name}: ${doubt}` };
+}
+
+function unitsOf(text: string | undefined): Units {
+  if (text === undefined || text === 'mm' || text === 'in') return text ?? 'mm';
+  throw new UsageError(`no units “${text}”: there are mm and in.`);
+}
+
+/** Why the choice names nothing that could be reported; null where it does. */
+function whyNothing(evaluation: Evaluation, choice: Choice): string | null {
+  if (evaluation.bores.length === 0) return 'the job has no bore; report speaks of bores.';
+  const bores = chosen(evaluation, { bore: choice.bore });
+  if (bores.length === 0) {
+    return `no bore is called “${choice.bore}”; there is ${listed(evaluation.bores)}.`;
+  }
+  const surveys = bores.flatMap((bore) => bore.surveys);
+  if (surveys.length === 0) return 'there is no survey in it yet; measure the bore as found.';
+  if (chosen(evaluation, choice).every((bore) => bore.surveys.length === 0)) {
+    return `no survey is called “${choice.survey}”; there is ${listed(surveys)}.`;
+  }
+  if (
+    chosen(evaluation, choice).every((bore) =>
+      bore.surveys.every((s) => s.status === 'no-readings'),
+    )
+  ) {
+    return 'there are no readings in it; a shape needs readings at two clock positions and two depths at least.';
+  }
+  return null;
+}
+
+function listed(named: readonly { readonly name: string }[]): string {
+  return named.map(({ name }) => `“${name}”`).join(', ');
+}
+
+/** The first sentence about readings from which no shape can be believed, where none of those reported is better. */
+function faultOf(evaluation: Evaluation, choice: Choice): string | null {
+  const surveys = chosen(evaluation, choice)
+    .flatMap((bore) => bore.surveys)
+    .filter((survey) => survey.status !== 'no-readings');
+  const faults = surveys.map((s) => s.notes.find(({ kind }) => kind === 'fault')?.text ?? null);
+  return faults.every((text) => text !== null) ? (faults[0] ?? null) : null;
+}

@@ -1,0 +1,156 @@
+/**
+ * The report of a job, as `roundhand report --json` writes it and public/report.schema.json publishes it.
+ *
+ * Lengths in mm, arrays `[z][theta]`, theta in radians and `clock` in degrees, both clockwise from 12 o'clock seen
+ * from face A; deviation and removal per side; sections across. Not known is null.
+ */
+import * as v from 'valibot';
+
+const Num = v.nullable(v.number());
+const Matrix = v.array(v.array(Num));
+const Remark = v.strictObject({
+  kind: v.picklist(['missing', 'assumed', 'warning', 'finding', 'fault']),
+  text: v.string(),
+});
+const Diameter = v.strictObject({ diameter: Num, clock: Num });
+
+const Section = v.strictObject({
+  depth: v.number(),
+  readings: v.number(),
+  meanDiameter: v.number(),
+  least: Diameter,
+  greatest: Diameter,
+  outOfRound: Num,
+  /** Two standard deviations of the mean diameter. */
+  giveOrTake: v.number(),
+  lobes: v.array(v.strictObject({ n: v.number(), amplitude: v.number(), clock: v.number() })),
+  circles: v.strictObject({
+    leastSquares: v.strictObject({
+      center: v.nullable(v.tuple([v.number(), v.number()])),
+      diameter: v.number(),
+    }),
+  }),
+});
+
+const Shape = v.picklist([
+  'straight',
+  'taper',
+  'bell-at-A',
+  'bell-at-B',
+  'bell-both',
+  'barrel',
+  'waist',
+  'step',
+  'not-told',
+]);
+
+const Profile = v.strictObject({
+  shape: Shape,
+  evidence: Num,
+  criterion: v.literal('BIC'),
+  candidates: v.array(v.strictObject({ shape: Shape, criterion: v.number() })),
+  taper: Num,
+  taperSd: Num,
+  depthOfShape: v.number(),
+  reach: Num,
+});
+
+const Zone = v.strictObject({
+  kind: v.picklist(['high', 'low']),
+  /** Per side, signed: negative stands proud. */
+  peak: v.number(),
+  clock: v.number(),
+  depth: v.number(),
+  giveOrTake: v.number(),
+  core: v.strictObject({
+    fromClock: v.number(),
+    toClock: v.number(),
+    top: v.number(),
+    bottom: v.number(),
+  }),
+  feather: v.strictObject({ fromClock: v.number(), toClock: v.number() }),
+  allRound: v.boolean(),
+  area: v.number(),
+  volume: v.number(),
+  words: v.string(),
+});
+
+const Survey = v.strictObject({
+  name: v.string(),
+  status: v.picklist(['ok', 'no-readings', 'no-length', 'failed']),
+  sections: v.array(Section),
+  profile: v.nullable(Profile),
+  checks: v.array(
+    v.strictObject({
+      row: v.number(),
+      suspect: v.boolean(),
+      slip: v.string(),
+      suggested: v.nullable(v.string()),
+    }),
+  ),
+  blindSpots: v.array(Remark),
+  nextReadings: v.array(v.never()),
+  surface: v.nullable(
+    v.strictObject({
+      theta: v.array(v.number()),
+      z: v.array(v.number()),
+      mean: Matrix,
+      sd: Matrix,
+      sdSeen: Matrix,
+      seenLobes: v.array(v.number()),
+      smoothness: v.strictObject({
+        lobe: v.number(),
+        size: v.number(),
+        length: v.number(),
+        local: v.number(),
+        noise: v.number(),
+        fixed: v.boolean(),
+      }),
+    }),
+  ),
+  target: v.nullable(
+    v.strictObject({
+      diameter: v.number(),
+      center: v.tuple([v.number(), v.number()]),
+      /** mm per mm of depth. */
+      lean: v.tuple([v.number(), v.number()]),
+      centreRule: v.picklist(['free', 'keep', 'by-hand']),
+      assumed: v.nullable(v.string()),
+    }),
+  ),
+  deviation: v.nullable(Matrix),
+  removal: v.nullable(
+    v.strictObject({
+      likely: Matrix,
+      sure: Matrix,
+      sd: Matrix,
+      volume: v.number(),
+      mass: v.number(),
+    }),
+  ),
+  zones: v.array(Zone),
+  ways: v.array(v.never()),
+  passes: v.array(v.never()),
+  fit: v.null(),
+  notes: v.array(Remark),
+});
+
+const KnownLength = v.strictObject({ mm: Num, from: v.picklist(['typed', 'default', 'missing']) });
+
+export const Report = v.strictObject({
+  format: v.literal('roundhand-report'),
+  version: v.literal(1),
+  units: v.picklist(['in', 'mm']),
+  bores: v.array(
+    v.strictObject({
+      name: v.string(),
+      nominal: KnownLength,
+      length: KnownLength,
+      bushingOutside: KnownLength,
+      pressFit: KnownLength,
+      surveys: v.array(Survey),
+    }),
+  ),
+});
+export type Report = v.InferOutput<typeof Report>;
+export type SurveyReport = Report['bores'][number]['surveys'][number];

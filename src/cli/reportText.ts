@@ -1,0 +1,118 @@
+/** The report for people: the same sentences as in the notebook, in plain text. */
+import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
+import { nearPair } from '../figures/nearClock.ts';
+import { shapeSentences } from '../figures/shapeWords.ts';
+import { written } from '../figures/written.ts';
+import { sayZone } from '../figures/zoneWords.ts';
+import type { Job, Units } from '../job/schema.ts';
+import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
+
+const WIDTH = 96;
+const GRINDING =
+  'Before grinding: eyes, lungs and hearing covered, part clamped, wheel guarded and rated for its speed. ' +
+  'Stop short, let it cool, and measure again: metal cannot be put back. The maker of the machine and local ' +
+  'codes come first.';
+
+export function reportText(job: Job, evaluation: Evaluation): string {
+  const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
+  const bores = evaluation.bores.map((bore) => boreText(bore, evaluation.units));
+  return [head, ...bores, wrapped(GRINDING)].join('\n\n');
+}
+
+function boreText(bore: BoreEvaluation, units: Units): string {
+  const { length, bushingOutside, pressFit } = bore.facts;
+  const facts = [
+    `Bore “${bore.name}”, ${formatDepth(length.mm, units)} long${length.from === 'typed' ? '' : ' (taken from the readings)'}`,
+  ];
+  if (bushingOutside.mm > 0) {
+    facts.push(`bushing ${formatAcross(bushingOutside.mm, units)}`);
+    facts.push(
+      `press fit ${formatAcross(pressFit.mm, units)}${pressFit.from === 'typed' ? '' : ' (usual)'}`,
+    );
+  }
+  return [`${facts.join(', ')}.`, ...bore.surveys.map((s) => surveyText(s, bore, units))].join(
+    '\n\n',
+  );
+}
+
+function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units): string {
+  const length = bore.facts.length.mm;
+  const parts = [
+    underlined(survey.name),
+    sectionTable(survey, units),
+    paragraphs(shapeSentences(survey, length, units).map((s) => s.before + s.figure + s.after)),
+    targetText(survey, units),
+    list(survey.zones.map((zone) => sayZone(zone, length, units))),
+    list(survey.notes.map(({ text }) => text)),
+    survey.blindSpots.length === 0
+      ? ''
+      : `What these readings cannot tell:\n${list(survey.blindSpots.map(({ text }) => text))}`,
+  ];
+  return parts.filter((part) => part !== '').join('\n\n');
+}
+
+function underlined(name: string): string {
+  return `${name}\n${'-'.repeat([...name].length)}`;
+}
+
+/** One line a depth; all across. */
+function sectionTable(survey: SurveyEvaluation, units: Units): string {
+  if (survey.sections.length === 0) return '';
+  const rows = survey.sections.map((s) => {
+    const { bare } = written(units, s.give);
+    const where = (theta: number) => (Number.isNaN(theta) ? '' : ` ${nearPair(theta)}`);
+    return [
+      inUnits(s.z, units).toFixed(units === 'in' ? 2 : 1),
+      bare(s.meanDiameter),
+      `${bare(s.greatest.diameter)}${where(s.greatest.theta)}`,
+      `${bare(s.least.diameter)}${where(s.least.theta)}`,
+      bare(s.outOfRound),
+      bare(s.give),
+    ];
+  });
+  const head = ['depth', 'mean', 'greatest', 'least', 'out-of-round', 'give or take'];
+  const all = [head, ...rows];
+  const widths = head.map((_, i) => Math.max(...all.map((row) => [...row[i]!].length)));
+  const lines = all.map((row) =>
+    row.map((cell, i) => ' '.repeat(widths[i]! - [...cell].length) + cell).join('  '),
+  );
+  return `${lines.join('\n')}\n(${units}, across)`;
+}
+
+function targetText({ target, removal }: SurveyEvaluation, units: Units): string {
+  if (target === null || removal === null) return '';
+  const centre =
+    target.centreRule === 'free'
+      ? 'its centre free to move'
+      : target.centreRule === 'keep'
+        ? 'about the old centre'
+        : 'its centre set by hand';
+  const assumed = target.assumed === null ? '' : ` Assumed: ${target.assumed}.`;
+  return wrapped(
+    `Target ${formatAcross(target.diameter, units)}, ${centre}: ${removal.mass.toFixed(2)} g of steel to take off ` +
+      `(${removal.volume.toFixed(1)} mm3).${assumed}`,
+  );
+}
+
+function paragraphs(sentences: readonly string[]): string {
+  return sentences.map((text) => wrapped(text)).join('\n');
+}
+
+function list(texts: readonly string[]): string {
+  return texts.map((text) => wrapped(text, '- ', '  ')).join('\n');
+}
+
+/** Broken between words; `first` before the first line and `rest` before the others. */
+function wrapped(text: string, first = '', rest = ''): string {
+  const lines: string[] = [];
+  let line = first;
+  for (const word of text.split(' ')) {
+    const longer = line === first || line === rest ? line + word : `${line} ${word}`;
+    if (longer.length > WIDTH && line.trim() !== '' && line !== first && line !== rest) {
+      lines.push(line);
+      line = rest + word;
+    } else line = longer;
+  }
+  lines.push(line);
+  return lines.join('\n');
+}

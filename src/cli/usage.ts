@@ -1,0 +1,28 @@
+/** The words of the command line, and what a command answers. */
+
+/** What a command says: a fault of the input (exit 1), with what could still be told; or nothing wrong. */
+export interface Said {
+  readonly out: string;
+  readonly fault: string | null;
+}
+
+/** The caller's words are off: exit 2. */
+export class UsageError extends Error {}
+
+export const OPTIONS = {
+  bore: { type: 'string' },
+  survey: { type: 'string' },
+  json: { type: 'boolean' },
+  nominal: { type: 'string' },
+  length: { type: 'string' },
+  bushing: { type: 'string' },
+  'press-fit': { type: 'string' },
+  units: { type: 'string' },
+  feature: { type: 'string' },
+  criterion: { type: 'string' },
+  help: { type: 'boolean', short: 'h' },
+} as const;
+
+export type Options = {
+  [K in keyof typeof OPTIONS]?: (typeof OPTIONS)[K]['type'] extends 'string' ? string : boolean;
+};

@@ -1,0 +1,189 @@
+/** What the readings show, in plain sentences: round each depth, along the depth, and which way it is worn. */
+import type { Profile, ProfileShape, Section } from '../bore/types.ts';
+import type { SurveyEvaluation } from '../evaluate.ts';
+import type { Units } from '../job/schema.ts';
+import { formatDepth } from '../job/units.ts';
+import { nearClock, nearPair } from './nearClock.ts';
+import { written } from './written.ts';
+
+/** One sentence, its figure set apart so that it can be shown large. */
+export interface Sentence {
+  readonly before: string;
+  readonly figure: string;
+  readonly after: string;
+}
+
+const said = (before: string, figure = '', after = ''): Sentence => ({ before, figure, after });
+
+export function shapeSentences(survey: SurveyEvaluation, length: number, units: Units): Sentence[] {
+  const { sections, profile } = survey;
+  return [
+    ...roundSentences(sections, units),
+    ...(profile === null ? [] : alongSentences(profile, length, units)),
+    ...lobeSentences(sections, units),
+  ];
+}
+
+/** Out-of-round where it is greatest and where it is least, and which way it runs. */
+function roundSentences(sections: readonly Section[], units: Units): Sentence[] {
+  const known = sections.filter(({ outOfRound }) => Number.isFinite(outOfRound));
+  if (known.length === 0) return [];
+  const worst = known.reduce((a, b) => (b.outOfRound > a.outOfRound ? b : a));
+  const best = known.reduce((a, b) => (b.outOfRound < a.outOfRound ? b : a));
+  const { bare, plain } = written(units, worst.give);
+  const deep = (section: Section) => `${formatDepth(section.z, units)} deep`;
+  if (worst.outOfRound <= worst.give) {
+    return [
+      said(
+        'Round, as far as these readings can show: out-of-round is ',
+        plain(worst.outOfRound),
+        ` across at most, ${deep(worst)}, within their give-or-take of ${plain(worst.give)}.`,
+      ),
+    ];
+  }
+  const wide = nearPair(worst.greatest.theta);
+  const narrow = nearPair(worst.least.theta);
+  const out = [
+    said(
+      `Out of round. Across ${wide} it is `,
+      plain(worst.outOfRound),
+      ` wider than across ${narrow}, measured across, ${deep(worst)}.`,
+    ),
+  ];
+  if (best !== worst) {
+    const there = best.outOfRound <= best.give ? ', which is as good as round' : '';
+    out.push(
+      said(`Out-of-round is least ${deep(best)}: `, plain(best.outOfRound), ` across${there}.`),
+    );
+  }
+  const turned = known.filter((section) => section.outOfRound > section.give);
+  out.push(...directionSentence(turned, bare));
+  return out;
+}
+
+/** 15 degrees: half of an hour on the clock, as near as a repairer marks a direction. */
+const SAME_WAY = Math.PI / 12;
+
+function directionSentence(out: readonly Section[], bare: (mm: number) => string): Sentence[] {
+  const [first] = out;
+  const last = out.at(-1);
+  if (first === undefined || last === undefined || first === last) return [];
+  const turn = Math.abs(Math.sin(first.greatest.theta - last.greatest.theta));
+  if (turn <= Math.sin(SAME_WAY)) {
+    return [said(`Its long way lies along ${nearPair(first.greatest.theta)} all the way down.`)];
+  }
+  const size = `${bare(first.outOfRound)} and ${bare(last.outOfRound)} across`;
+  return [
+    said(
+      `Its long way turns with the depth: along ${nearPair(first.greatest.theta)} near the rim, along ` +
+        `${nearPair(last.greatest.theta)} near the bottom (${size}).`,
+    ),
+  ];
+}
+
+const NAMES: Readonly<Record<ProfileShape, string>> = {
+  straight: 'straight',
+  taper: 'a straight taper',
+  'bell-at-A': 'a bell-mouth at face A',
+  'bell-at-B': 'a bell-mouth at the far end',
+  'bell-both': 'a bell-mouth at both ends',
+  barrel: 'a barrel',
+  waist: 'a waist',
+  step: 'a step',
+  'not-told': 'not told',
+};
+
+function alongSentences(profile: Profile, length: number, units: Units): Sentence[] {
+  const { shape } = profile;
+  if (shape === 'not-told') return untold(profile);
+  if (shape === 'straight') {
+    return [
+      said('Along the depth its mean size stays the same, as far as these readings can show.'),
+    ];
+  }
+  if (shape === 'taper') return [taperSentence(profile, length, units)];
+  const { plain } = written(units, 2 * profile.taperSd * length);
+  const reach = formatDepth(profile.reach, units);
+  const [opens, over] = OPENS[shape];
+  return [
+    said(
+      opens,
+      plain(profile.depthOfShape),
+      ` across${over.replace('#', reach)}${evidence(profile)}.`,
+    ),
+  ];
+}
+
+function taperSentence(profile: Profile, length: number, units: Units): Sentence {
+  const give = 2 * profile.taperSd * length;
+  const { plain } = written(units, give);
+  const rise = profile.taper * length;
+  return said(
+    `It widens evenly towards ${rise > 0 ? 'the bottom' : 'the rim'}: by `,
+    plain(Math.abs(rise)),
+    ` across over its length, give or take ${plain(give)}${evidence(profile)}.`,
+  );
+}
+
+/** What opens where, and over what depth: `#` stands for the reach. */
+const OPENS: Readonly<
+  Record<Exclude<ProfileShape, 'straight' | 'taper' | 'not-told'>, readonly [string, string]>
+> = {
+  'bell-at-A': ['It opens towards the rim, like a bell: by ', ', over the first #'],
+  'bell-at-B': ['It opens towards the far end, like a bell: by ', ', over the last #'],
+  'bell-both': ['It opens towards both ends, like a bell: by ', ', over # at each'],
+  barrel: ['It is fattest in the middle, like a barrel: by ', ''],
+  waist: ['It is tightest in the middle, like a waist: by ', ''],
+  step: ['Its size jumps by ', ' at about # deep'],
+};
+
+/**
+ * How plainly the readings speak for the shape over the next best one. Steps of the difference of BIC as Kass and
+ * Raftery put them into words (Journal of the American Statistical Association 90, 1995): 2, 6, 10.
+ */
+function evidence({ evidence: by, candidates }: Profile): string {
+  const next = candidates[1];
+  if (next === undefined || !(by > 0)) return '';
+  const plainly = by > 10 ? 'plainly' : by > 6 ? 'well' : 'a little';
+  return `; the readings fit that ${plainly} better than ${NAMES[next.shape]}`;
+}
+
+function untold({ candidates }: Profile): Sentence[] {
+  const [a, b] = candidates;
+  if (a === undefined || b === undefined) return [];
+  return [
+    said(
+      `Along the depth these readings fit ${NAMES[a.shape]} and ${NAMES[b.shape]} about equally well; ` +
+        'readings at more depths would tell.',
+    ),
+  ];
+}
+
+/** Lobes beyond the oval that stand out of the give-or-take, each at the depth where it is largest. */
+function lobeSentences(sections: readonly Section[], units: Units): Sentence[] {
+  const largest = new Map<number, { section: Section; amplitude: number; theta: number }>();
+  for (const section of sections) {
+    for (const { n, amplitude, theta } of section.lobes) {
+      if (n < 3 || !(amplitude > section.give)) continue;
+      const known = largest.get(n);
+      if (known === undefined || amplitude > known.amplitude) {
+        largest.set(n, { section, amplitude, theta });
+      }
+    }
+  }
+  return [...largest].map(([n, { section, amplitude, theta }]) => {
+    const wide = Array.from({ length: n }, (_, k) => nearClock(theta + (2 * Math.PI * k) / n));
+    const { plain } = written(units, section.give);
+    return said(
+      `${COUNTS[n] ?? n}-lobed as well: `,
+      plain(amplitude),
+      ` per side, widest at ${listed(wide)}, ${formatDepth(section.z, units)} deep.`,
+    );
+  });
+}
+
+const COUNTS: Readonly<Record<number, string>> = { 3: 'Three', 4: 'Four', 5: 'Five', 6: 'Six' };
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
