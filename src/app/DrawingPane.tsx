@@ -1,0 +1,80 @@
+/** Where the drawing stands: loaded after the notebook can be used, and foldable where room is short. */
+import { Component, lazy, type ReactNode, Suspense } from 'react';
+import { usePage } from '../store/page.ts';
+import { useTheme } from '../store/theme.ts';
+import { useBench } from '../store/useBench.ts';
+import { Icon } from '../views/parts/Icon.tsx';
+import { SectionLinks } from '../views/SectionLinks.tsx';
+
+const idle = () =>
+  new Promise<void>((resolve) => {
+    // Safari has no requestIdleCallback; a turn of the clock lets the notebook paint first.
+    if ('requestIdleCallback' in window) requestIdleCallback(() => resolve(), { timeout: 1500 });
+    else setTimeout(resolve, 200);
+  });
+const Drawing = lazy(async () => {
+  await idle();
+  const { Drawing } = await import('../views/scene/Drawing.tsx');
+  return { default: Drawing };
+});
+
+export function DrawingPane() {
+  const hidden = usePage((page) => page.drawingHidden);
+  const change = usePage((page) => page.change);
+  return (
+    <aside className="drawing-pane" aria-label="Drawing of the bore" data-hidden={hidden}>
+      <div className="drawing-room" hidden={hidden}>
+        {!hidden && (
+          <Guard>
+            <Suspense fallback={<Wait text="Fetching the drawing…" />}>
+              <DrawingNow />
+            </Suspense>
+          </Guard>
+        )}
+      </div>
+      <div className="drawing-handle">
+        <SectionLinks />
+        <button
+          type="button"
+          className="link-button"
+          aria-expanded={!hidden}
+          onClick={() => change({ drawingHidden: !hidden })}
+        >
+          <Icon name={hidden ? 'down' : 'up'} /> {hidden ? 'show drawing' : 'fold drawing'}
+        </button>
+      </div>
+    </aside>
+  );
+}
+
+function DrawingNow() {
+  const bench = useBench();
+  const theme = useTheme(({ shown }) => shown);
+  if (bench === null) return <Wait text="No bore is open." />;
+  const { boreSeen, surveySeen, job } = bench;
+  if (boreSeen === null || surveySeen === null) return <Wait text="Working it out…" />;
+  if (surveySeen.surface === null) {
+    return <Wait text="The drawing comes with the first readings." />;
+  }
+  return <Drawing bore={boreSeen} survey={surveySeen} units={job.units} theme={theme} />;
+}
+
+function Wait({ text }: { readonly text: string }) {
+  return <p className="drawing-wait">{text}</p>;
+}
+
+/** A drawing that cannot be had leaves the notebook whole. */
+class Guard extends Component<{ readonly children: ReactNode }, { failed: boolean }> {
+  override state = { failed: false };
+
+  static getDerivedStateFromError() {
+    return { failed: true };
+  }
+
+  override render() {
+    if (!this.state.failed) return this.props.children;
+    return (
+      <Wait text="The drawing could not be made here. The notebook holds every figure of it." />
+    );
+  }
+}

@@ -1,0 +1,33 @@
+/** The bore and the survey that are being looked at, as typed and as worked out. */
+import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
+import type { Feature, Job, Survey } from '../job/schema.ts';
+
+export interface Bench {
+  readonly job: Job;
+  readonly bores: readonly Feature[];
+  readonly bore: Feature;
+  readonly survey: Survey;
+  /** Null until it has been worked out. */
+  readonly boreSeen: BoreEvaluation | null;
+  readonly surveySeen: SurveyEvaluation | null;
+}
+
+/** Indices that point past the end (a stage was undone) mean the last one. */
+export function within<T>(list: readonly T[], index: number): T | undefined {
+  return list[Math.min(Math.max(index, 0), list.length - 1)];
+}
+
+/** Null where the job has no bore or the bore no survey. */
+export function benchOf(
+  job: Job,
+  evaluation: Evaluation | null,
+  place: { readonly bore: number; readonly survey: number },
+): Bench | null {
+  const bores = job.features.filter(({ kind }) => kind === 'bore');
+  const bore = within(bores, place.bore);
+  const survey = bore && within(bore.surveys, place.survey);
+  if (bore === undefined || survey === undefined) return null;
+  const boreSeen = evaluation?.bores.find(({ id }) => id === bore.id) ?? null;
+  const surveySeen = boreSeen?.surveys.find(({ id }) => id === survey.id) ?? null;
+  return { job, bores, bore, survey, boreSeen, surveySeen };
+}

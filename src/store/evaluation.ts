@@ -1,0 +1,94 @@
+/**
+ * Job in, evaluation out, never in the way of the page. A quick answer comes first and the settled one after
+ * it; one question is out at a time, and of the jobs that came meanwhile only the newest is asked next, as
+ * soon as the quick answer is there. What is shown is therefore never older than what was shown before. No
+ * React and no Worker here; `bridge.ts` brings the worker.
+ */
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Evaluation } from '../evaluate.ts';
+import type { Job } from '../job/schema.ts';
+
+export interface Question {
+  readonly number: number;
+  readonly job: Job;
+}
+
+export type Reply =
+  | { readonly number: number; readonly kind: 'quick' | 'settled'; readonly evaluation: Evaluation }
+  /** The quick answer turned out to be the settled one. */
+  | { readonly number: number; readonly kind: 'stands' }
+  | { readonly number: number; readonly kind: 'failed'; readonly why: string };
+
+export interface EvaluationState {
+  readonly evaluation: Evaluation | null;
+  /** The job that `evaluation` speaks of. */
+  readonly of: Job | null;
+  /** False while a newer or a better answer is on its way. */
+  readonly settled: boolean;
+  /** Why the newest job could not be worked out, in one sentence; null when it could. */
+  readonly failed: string | null;
+}
+
+export type EvaluationStore = StoreApi<EvaluationState>;
+
+export interface Asker {
+  readonly store: EvaluationStore;
+  /** Asks for this job's evaluation; forgets any other that has not been asked yet. */
+  ask(job: Job): void;
+  /** To be called with every reply. */
+  hear(reply: Reply): void;
+  /** To be called when the worker broke and another stands in its place. */
+  broke(why: string): void;
+}
+
+export function createAsker(post: (question: Question) => void): Asker {
+  const store = createStore<EvaluationState>()(() => ({
+    evaluation: null,
+    of: null,
+    settled: false,
+    failed: null,
+  }));
+  let number = 0;
+  let out: Question | null = null;
+  let waiting: Job | null = null;
+
+  const send = (job: Job) => {
+    number += 1;
+    out = { number, job };
+    post(out);
+  };
+  const next = () => {
+    out = null;
+    if (waiting === null) return;
+    const job = waiting;
+    waiting = null;
+    send(job);
+  };
+  const fail = (why: string) => {
+    store.setState({ failed: why, settled: waiting === null });
+    next();
+  };
+  const publish = (evaluation: Evaluation, of: Job, settled: boolean) =>
+    store.setState({ evaluation, of, settled: settled && waiting === null, failed: null });
+
+  return {
+    store,
+    ask(job) {
+      if (out?.job === job && waiting === null) return;
+      store.setState({ settled: false });
+      if (out === null) send(job);
+      else waiting = job;
+    },
+    hear(reply) {
+      if (out === null || reply.number !== out.number) return;
+      if (reply.kind === 'failed') {
+        fail(reply.why);
+        return;
+      }
+      if (reply.kind === 'stands') store.setState({ settled: waiting === null });
+      else publish(reply.evaluation, out.job, reply.kind === 'settled');
+      if (reply.kind !== 'quick' || waiting !== null) next();
+    },
+    broke: fail,
+  };
+}

@@ -1,0 +1,17 @@
+/** This page's keeper: the bench's jobs in this browser's storage. */
+import { saveJob } from '../job/parse.ts';
+import { jobStore } from './job.ts';
+import { createKeeper } from './keep.ts';
+import { browserShelf } from './shelf.ts';
+
+export const keeper = createKeeper(browserShelf(), jobStore, saveJob);
+
+/** Asks the browser once, at the first edit, not to clear what it keeps; it may say no. */
+const stop = jobStore.subscribe((state) => {
+  if (state.earlier.length === 0 || typeof navigator.storage?.persist !== 'function') return;
+  stop();
+  void navigator.storage
+    .persist()
+    .then((lasting) => keeper.store.setState({ lasting }))
+    .catch(() => keeper.store.setState({ lasting: false }));
+});

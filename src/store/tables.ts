@@ -1,0 +1,36 @@
+/** The reading table of the survey on the bench, laid out once for all who ask. */
+import type { Job } from '../job/schema.ts';
+import { type ReadingTable, readingTable } from '../job/table.ts';
+import { type Bench, benchOf } from './bench.ts';
+import type { TableSize } from './entry.ts';
+import { jobStore } from './job.ts';
+import { useSession } from './session.ts';
+
+export interface Laid {
+  readonly bench: Bench;
+  readonly table: ReadingTable;
+  readonly size: TableSize;
+}
+
+let last: { job: Job; bore: number; survey: number; laid: Laid | null } | null = null;
+
+export function tableOf(job: Job | null, bore: number, survey: number): Laid | null {
+  if (job === null) return null;
+  if (last !== null && last.job === job && last.bore === bore && last.survey === survey) {
+    return last.laid;
+  }
+  const bench = benchOf(job, null, { bore, survey });
+  const laid = bench === null ? null : lay(bench);
+  last = { job, bore, survey, laid };
+  return laid;
+}
+
+function lay(bench: Bench): Laid {
+  const table = readingTable(bench.bore, bench.survey, bench.job);
+  return { bench, table, size: { rows: table.rows.length, columns: table.clocks.length } };
+}
+
+export function tableNow(): Laid | null {
+  const { bore, survey } = useSession.getState();
+  return tableOf(jobStore.getState().job, bore, survey);
+}

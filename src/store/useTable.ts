@@ -1,0 +1,11 @@
+/** The reading table on the bench, for views. */
+import { useSession } from './session.ts';
+import { type Laid, tableOf } from './tables.ts';
+import { useJob } from './useJob.ts';
+
+export function useTable(): Laid | null {
+  const job = useJob((state) => state.job);
+  const bore = useSession((session) => session.bore);
+  const survey = useSession((session) => session.survey);
+  return tableOf(job, bore, survey);
+}

@@ -1,0 +1,36 @@
+/** The worker: evaluates the newest job it was sent, quickly at first, then to the end. */
+import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
+import type { Question, Reply } from './evaluation.ts';
+
+const memory: Memory = new Map();
+let newest = 0;
+
+self.onmessage = ({ data }: MessageEvent<Question>) => {
+  newest = data.number;
+  const quick = reply(data, 'quick');
+  self.postMessage(quick);
+  if (quick.kind === 'failed') return;
+  // A turn of the clock lets a newer question in; nobody waits for the end of an older one.
+  setTimeout(() => {
+    if (data.number !== newest) return;
+    const end = reply(data, 'settled');
+    self.postMessage(unchanged(quick, end) ? { number: data.number, kind: 'stands' } : end);
+  });
+};
+
+function reply({ number, job }: Question, pace: 'quick' | 'settled'): Reply {
+  try {
+    return { number, kind: pace, evaluation: evaluate(job, memory, pace) };
+  } catch (fault) {
+    const why = fault instanceof Error ? fault.message : String(fault);
+    return { number, kind: 'failed', why: `These readings could not be worked out: ${why}.` };
+  }
+}
+
+/** Every survey the very same as before: sending it once more would redraw it for nothing. */
+function unchanged(a: Reply, b: Reply): boolean {
+  if (!('evaluation' in a) || !('evaluation' in b)) return false;
+  const surveys = ({ bores }: Evaluation) => bores.flatMap((bore) => bore.surveys);
+  const before = surveys(a.evaluation);
+  return surveys(b.evaluation).every((survey, at) => survey === before[at]);
+}

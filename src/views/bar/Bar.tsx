@@ -1,0 +1,107 @@
+/** The bar on top: the job's title, which bore, its stages, a step back and forth, and the menu. */
+import { rename, renameFeature } from '../../job/edits.ts';
+import { useSession } from '../../store/session.ts';
+import { useBench } from '../../store/useBench.ts';
+import { useJob } from '../../store/useJob.ts';
+import { Choice } from '../parts/Choice.tsx';
+import { Disclosure } from '../parts/Disclosure.tsx';
+import { Field } from '../parts/Field.tsx';
+import { Icon } from '../parts/Icon.tsx';
+import { Menu } from './Menu.tsx';
+import { Stages } from './Stages.tsx';
+
+export function Bar() {
+  const bench = useBench();
+  return (
+    <header className="bar">
+      {bench !== null && <Title title={bench.job.title} />}
+      {bench !== null && <BoreChoice />}
+      {bench !== null && <Stages bench={bench} />}
+      <div className="bar-tools">
+        <Steps />
+        <Disclosure label="Menu" buttonClass="tool-button" button={<Icon name="menu" />}>
+          {(close) => <Menu close={close} />}
+        </Disclosure>
+      </div>
+    </header>
+  );
+}
+
+function Title({ title }: { readonly title: string }) {
+  const edit = useJob((state) => state.edit);
+  return (
+    <h1>
+      <Field
+        label="Title of the job"
+        kind="words"
+        value={title}
+        placeholder="Untitled job"
+        onEnter={(text) => edit((job) => rename(job, text))}
+      />
+    </h1>
+  );
+}
+
+function BoreChoice() {
+  const bench = useBench();
+  const look = useSession((session) => session.look);
+  const edit = useJob((state) => state.edit);
+  if (bench === null) return null;
+  const { bores, bore } = bench;
+  if (bores.length === 1) {
+    return (
+      <p className="bar-bore">
+        <Field
+          label="Name of the bore"
+          kind="words"
+          value={bore.name}
+          placeholder="Bore"
+          onEnter={(name) => edit((job) => renameFeature(job, bore.id, name))}
+        />
+      </p>
+    );
+  }
+  return (
+    <p className="bar-bore">
+      <Choice
+        label="Bore"
+        value={bore.id}
+        options={bores.map(({ id, name }) => ({ value: id, text: name }))}
+        onChoose={(id) =>
+          look({ bore: bores.findIndex((one) => one.id === id), survey: 0, draft: null })
+        }
+      />
+    </p>
+  );
+}
+
+function Steps() {
+  const undo = useJob((state) => state.undo);
+  const redo = useJob((state) => state.redo);
+  const canUndo = useJob((state) => state.earlier.length > 0);
+  const canRedo = useJob((state) => state.later.length > 0);
+  return (
+    <>
+      <button
+        type="button"
+        className="tool-button"
+        aria-label="Undo"
+        title="Undo"
+        disabled={!canUndo}
+        onClick={undo}
+      >
+        <Icon name="undo" />
+      </button>
+      <button
+        type="button"
+        className="tool-button"
+        aria-label="Redo"
+        title="Redo"
+        disabled={!canRedo}
+        onClick={redo}
+      >
+        <Icon name="redo" />
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,138 @@
+/** The current cell in words: what was typed, what it means, and what can be done about it. */
+import type { Check } from '../../bore/types.ts';
+import { written } from '../../figures/written.ts';
+import { setCell, setLeftOut } from '../../job/edits.ts';
+import type { Instrument } from '../../job/schema.ts';
+import type { TableReading } from '../../job/table.ts';
+import { formatDeviation } from '../../job/units.ts';
+import { sentence } from '../../store/attempt.ts';
+import type { Bench } from '../../store/bench.ts';
+import { useSession } from '../../store/session.ts';
+import type { Laid } from '../../store/tables.ts';
+import { currentCell } from '../../store/typing.ts';
+import { useJob } from '../../store/useJob.ts';
+import { Figure } from '../parts/Figure.tsx';
+import { deviationOf } from './cellMarks.ts';
+
+export interface CellLineProps {
+  readonly bench: Bench;
+  readonly laid: Laid;
+}
+
+export function CellLine({ bench, laid }: CellLineProps) {
+  // The session's cell is read through `currentCell`; this line must follow it.
+  useSession((session) => session.cell);
+  const { row, column } = currentCell(laid);
+  const shownRow = laid.table.rows[row];
+  const clock = laid.table.clocks[column];
+  const cell = shownRow?.cells[column];
+  if (shownRow === undefined || clock === undefined || cell === undefined) return null;
+  const where = `${clock.text} at ${shownRow.depthText} deep`;
+  return (
+    <div className="cell-line" role="status">
+      <p>
+        <b>{where}</b>
+        {cell.readings.length === 0 && <span className="soft">: nothing read yet</span>}
+      </p>
+      {cell.readings.map((reading) => (
+        <ReadingLine
+          key={reading.id}
+          bench={bench}
+          reading={reading}
+          kind={laid.table.kind}
+          use={(text) => ({
+            depth: row,
+            clock: column,
+            values: cell.text.replace(reading.text, text),
+          })}
+        />
+      ))}
+    </div>
+  );
+}
+
+interface ReadingLineProps {
+  readonly bench: Bench;
+  readonly reading: TableReading;
+  readonly kind: Instrument;
+  /** The cell's entry with this reading's text replaced. */
+  use(text: string): Parameters<typeof setCell>[3];
+}
+
+function ReadingLine({ bench, reading, kind, use }: ReadingLineProps) {
+  const { bore, survey, surveySeen } = bench;
+  const edit = useJob((state) => state.edit);
+  const check = surveySeen?.checks.find(({ row, suspect }) => suspect && row === reading.row);
+  const { leftOut } = reading;
+  if (!reading.ok) return <p className="fault">{sentence(reading.why)}</p>;
+  return (
+    <>
+      <p>
+        {leftOut ? (
+          <s>
+            <Figure text={reading.echo} />
+          </s>
+        ) : (
+          <Figure text={reading.echo} />
+        )}
+        <Meaning bench={bench} reading={reading} kind={kind} />{' '}
+        <button
+          type="button"
+          className="link-button"
+          onClick={() => edit((now) => setLeftOut(now, bore.id, survey.id, reading.id, !leftOut))}
+        >
+          {leftOut ? 'put it back' : 'leave it out'}
+        </button>
+      </p>
+      {check !== undefined && (
+        <Doubt
+          check={check}
+          onUse={(text) => edit((now) => setCell(now, bore.id, survey.id, use(text)))}
+        />
+      )}
+    </>
+  );
+}
+
+/** What a reading that counts says against the target. */
+function Meaning({ bench, reading, kind }: Omit<ReadingLineProps, 'use'>) {
+  const { job, surveySeen } = bench;
+  const across = kind === 'two-point' || kind === 'three-leg';
+  const unit = across ? ' across' : kind === 'radius' ? ' per side' : '';
+  if (reading.leftOut) return <>{unit}, left out of the fit</>;
+  const target = surveySeen?.target?.diameter ?? Number.NaN;
+  const e = deviationOf(kind, reading.mm, target);
+  if (Number.isNaN(e)) return <>{unit}</>;
+  const sighting = surveySeen?.sightings.find(({ row }) => row === reading.row);
+  const { perSide } = written(job.units, sighting?.sd ?? Number.NaN);
+  const thou = formatDeviation(e, job.units);
+  if (Number.parseFloat(thou.replace('−', '-')) === 0) return <>{unit}: on the target</>;
+  return (
+    <>
+      {unit}:{' '}
+      <Figure
+        text={`${perSide(Math.abs(e))} ${e < 0 ? 'proud' : 'short'}`}
+        tone={e < 0 ? 'take-off' : 'short'}
+      />{' '}
+      of the target{across ? ', if both sides are alike' : ''}
+    </>
+  );
+}
+
+interface DoubtProps {
+  readonly check: Check;
+  onUse(text: string): void;
+}
+
+function Doubt({ check: { slip, suggested }, onUse }: DoubtProps) {
+  return (
+    <p className="fault">
+      {sentence(slip)}{' '}
+      {suggested !== null && (
+        <button type="button" className="link-button" onClick={() => onUse(suggested)}>
+          use {suggested}
+        </button>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,99 @@
+/** Measure: the bore's sizes, how it is measured, and the reading table. */
+import { useCallback, useState } from 'react';
+import type { ReadingTable, TableReading } from '../../job/table.ts';
+import { sentence } from '../../store/attempt.ts';
+import type { Bench } from '../../store/bench.ts';
+import { useTable } from '../../store/useTable.ts';
+import { AddPlaces } from './AddPlaces.tsx';
+import { CellLine } from './CellLine.tsx';
+import { Facts, MoreFacts } from './Facts.tsx';
+import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
+import { PlaceLine } from './PlaceLine.tsx';
+import type { Picked } from './picked.ts';
+import { ReadingGrid } from './ReadingGrid.tsx';
+
+export function Measure({ bench }: { readonly bench: Bench }) {
+  const laid = useTable();
+  const [picked, setPicked] = useState<Picked | null>(null);
+  const pick = useCallback((chosen: Picked | null) => setPicked(chosen), []);
+  const done = useCallback(() => setPicked(null), []);
+  if (laid === null) return null;
+  const { job, bore, survey, surveySeen } = bench;
+  const { table } = laid;
+  return (
+    <>
+      <h2 id="measure-head">
+        Measure <small>{counted(table)}</small>
+      </h2>
+      <Facts job={job} bore={bore} />
+      <ReadingGrid
+        table={table}
+        seen={surveySeen}
+        says={`Readings, ${survey.name}`}
+        depthHead={survey.plan.face === 'A' ? 'depth' : 'from B'}
+        onPick={pick}
+      />
+      {picked === null ? (
+        <CellLine bench={bench} laid={laid} />
+      ) : (
+        <PlaceLine
+          key={JSON.stringify(picked)}
+          bench={bench}
+          laid={laid}
+          picked={picked}
+          onDone={done}
+        />
+      )}
+      <Unread table={table} />
+      <Others readings={table.others} />
+      <div className="settings">
+        <TypedHow units={job.units} />
+        <MeasuredWith bench={bench} />
+        <AddPlaces bench={bench} />
+        <MoreFacts job={job} bore={bore} />
+      </div>
+    </>
+  );
+}
+
+function counted({ rows, clocks, kind }: ReadingTable): string {
+  const readings = rows.flatMap(({ cells }) => cells.flatMap((cell) => cell.readings));
+  const places = kind === 'two-point' ? 'clock pairs' : 'clock positions';
+  const n = readings.filter(({ ok, leftOut }) => ok && !leftOut).length;
+  return `${n} ${n === 1 ? 'reading' : 'readings'} · ${clocks.length} ${places} × ${rows.length} ${rows.length === 1 ? 'depth' : 'depths'}`;
+}
+
+/** Every cell whose text cannot be read, with the reason; the text stays as it was typed. */
+function Unread({ table }: { readonly table: ReadingTable }) {
+  const lines = table.rows.flatMap((row) =>
+    row.cells.flatMap((cell, column) =>
+      cell.readings
+        .filter(({ ok, why }) => !ok && why !== '')
+        .map(({ id, why }) => ({
+          id,
+          text: `${table.clocks[column]?.text} at ${row.depthText} deep: ${sentence(why)}`,
+        })),
+    ),
+  );
+  if (lines.length === 0) return null;
+  return (
+    <ul className="unread">
+      {lines.map(({ id, text }) => (
+        <li key={id} className="fault">
+          {text}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Others({ readings }: { readonly readings: readonly TableReading[] }) {
+  const counting = readings.filter(({ ok }) => ok).length;
+  if (counting === 0) return null;
+  return (
+    <p className="soft">
+      {counting} more {counting === 1 ? 'reading' : 'readings'} of other gauges or set-ups count in
+      this survey as well; choose their gauge above to see them.
+    </p>
+  );
+}

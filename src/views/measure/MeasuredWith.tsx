@@ -1,0 +1,123 @@
+/** With what, from which face, in what order and unit the readings are typed: sentences with choices in them. */
+import { addGauge, setGauge, setPlanFace, setPlanGauge } from '../../job/edits.ts';
+import { GAUGE_KINDS, gaugeFigures, kindOfGauge } from '../../job/gauges.ts';
+import type { Gauge, GaugeType, Job, Unit, Units } from '../../job/schema.ts';
+import { gaugeOf } from '../../job/sizes.ts';
+import { inUnits } from '../../job/units.ts';
+import type { Bench } from '../../store/bench.ts';
+import { useSession } from '../../store/session.ts';
+import { useJob } from '../../store/useJob.ts';
+import { Choice } from '../parts/Choice.tsx';
+import { LengthField } from '../parts/LengthField.tsx';
+import { keypadWanted } from './keypadWanted.ts';
+
+export function MeasuredWith({ bench }: { readonly bench: Bench }) {
+  const { job, bore, survey } = bench;
+  const edit = useJob((state) => state.edit);
+  const gauge = gaugeOf(job.gauges, survey.plan.gauge);
+  return (
+    <p className="facts">
+      Measured with{' '}
+      <Choice
+        label="Gauge"
+        value={survey.plan.gauge}
+        options={gaugeOptions(job)}
+        onChoose={(chosen) => edit((now) => withGauge(now, bore.id, survey.id, chosen))}
+      />{' '}
+      from{' '}
+      <Choice
+        label="Face that depths and clock are taken from"
+        value={survey.plan.face}
+        options={FACES}
+        onChoose={(face) => edit((now) => setPlanFace(now, bore.id, survey.id, face))}
+      />
+      {gauge !== undefined && <Repeats job={job} gauge={gauge} />}
+    </p>
+  );
+}
+
+const FACES = [
+  { value: 'A', text: 'face A' },
+  { value: 'B', text: 'face B, clock mirrored' },
+] as const;
+
+/** The job's own gauges, then the generic ones that it does not have yet. */
+function gaugeOptions(job: Job): { value: string; text: string }[] {
+  const own = job.gauges.map(({ id, name }) => ({ value: id, text: name }));
+  const had = new Set(job.gauges.map((gauge) => kindOfGauge(gauge).type));
+  const others = GAUGE_KINDS.filter(({ type }) => !had.has(type));
+  return [...own, ...others.map(({ type, name }) => ({ value: `new:${type}`, text: name }))];
+}
+
+function withGauge(job: Job, boreId: string, surveyId: string, chosen: string): Job {
+  if (!chosen.startsWith('new:')) return setPlanGauge(job, boreId, surveyId, chosen);
+  const added = addGauge(job, chosen.slice('new:'.length) as GaugeType);
+  return setPlanGauge(added, boreId, surveyId, added.gauges.at(-1)!.id);
+}
+
+function Repeats({ job, gauge }: { readonly job: Job; readonly gauge: Gauge }) {
+  const edit = useJob((state) => state.edit);
+  const { mm, stated } = gaugeFigures(gauge).repeatability;
+  return (
+    <>
+      ; one reading repeats to about{' '}
+      <LengthField
+        label="Repeatability of the gauge, one standard deviation"
+        typed={gauge.repeatability}
+        usual={{
+          text: inUnits(mm, job.units).toFixed(job.units === 'in' ? 4 : 3),
+          unit: job.units,
+        }}
+        units={job.units}
+        onEnter={(repeatability) => edit((now) => setGauge(now, gauge.id, { repeatability }))}
+      />
+      {stated ? '' : ' (typical)'}. <span className="soft">{kindOfGauge(gauge).blindTo}</span>
+    </>
+  );
+}
+
+const ORDERS = [
+  { value: 'round', text: 'round each depth' },
+  { value: 'down', text: 'down each clock position' },
+] as const;
+
+function unitOptions(units: Units): { value: Unit; text: string }[] {
+  const inch = { value: 'in', text: 'inches' } as const;
+  const mm = { value: 'mm', text: 'millimetres' } as const;
+  const thou = { value: 'thou', text: 'thou over or under the new size' } as const;
+  return units === 'in' ? [inch, thou, mm] : [mm, inch, thou];
+}
+
+/** How the keys behave: what a typed number means, and where Enter goes. */
+export function TypedHow({ units }: { readonly units: Units }) {
+  const order = useSession((session) => session.order);
+  const unit = useSession((session) => session.unit) ?? units;
+  const keypad = useSession((session) => keypadWanted(session.keypad));
+  const look = useSession((session) => session.look);
+  return (
+    <p className="facts typed-how">
+      Typed in{' '}
+      <Choice
+        label="Readings are typed in"
+        value={unit}
+        options={unitOptions(units)}
+        onChoose={(chosen) => look({ unit: chosen === units ? null : chosen })}
+      />
+      ; Enter goes{' '}
+      <Choice
+        label="Enter goes"
+        value={order}
+        options={ORDERS}
+        onChoose={(chosen) => look({ order: chosen })}
+      />
+      <button
+        type="button"
+        className="link-button"
+        aria-pressed={keypad}
+        onClick={() => look({ keypad: !keypad })}
+      >
+        {keypad ? 'use the device’s own keys' : 'use large keys'}
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,31 @@
+/** Which side is worn was not measured: the plan says so, and asks. */
+import { setWornSide } from '../../job/edits.ts';
+import { useJob } from '../../store/useJob.ts';
+import { Choice } from '../parts/Choice.tsx';
+import type { Worked } from './Plan.tsx';
+
+const HOURS = Array.from({ length: 12 }, (_, at) => String(at === 0 ? 12 : at));
+
+export function AssumedSide({ bench }: { readonly bench: Worked }) {
+  const { bore, survey } = bench;
+  const edit = useJob((state) => state.edit);
+  const worn = survey.wornSide ?? '';
+  const hours = HOURS.includes(worn) || worn === '' ? HOURS : [...HOURS, worn];
+  return (
+    <p className="assumed">
+      <b>Assumed: both sides alike.</b> Diameters cannot tell which side is worn. As you see it, the
+      wear is{' '}
+      <Choice
+        label="Side that wore"
+        value={worn}
+        options={[
+          { value: '', text: 'alike on both sides, or not known' },
+          ...hours.map((hour) => ({ value: hour, text: `at ${hour} o’clock` })),
+        ]}
+        onChoose={(hour) => edit((now) => setWornSide(now, bore.id, survey.id, hour))}
+      />
+      . Wall thickness at each clock hour, or an indicator swept round at three depths, would show
+      it; the map follows measured sides only.
+    </p>
+  );
+}

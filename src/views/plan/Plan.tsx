@@ -1,0 +1,52 @@
+/** Plan: the target, what to take off where, and what must be known before any heat. */
+import type { Bench } from '../../store/bench.ts';
+import { Amounts } from './Amounts.tsx';
+import { AssumedSide } from './AssumedSide.tsx';
+import { CentreChoice } from './CentreChoice.tsx';
+import { TargetChoice } from './TargetChoice.tsx';
+import { WayChoice } from './WayChoice.tsx';
+import { Zones } from './Zones.tsx';
+
+export function Plan({ bench }: { readonly bench: Bench }) {
+  const { surveySeen, boreSeen } = bench;
+  return (
+    <>
+      <h2 id="plan-head">Plan</h2>
+      {boreSeen === null || surveySeen === null ? (
+        <p className="soft">Working it out…</p>
+      ) : (
+        <Planned {...bench} boreSeen={boreSeen} surveySeen={surveySeen} />
+      )}
+    </>
+  );
+}
+
+export type Worked = Bench & {
+  readonly boreSeen: NonNullable<Bench['boreSeen']>;
+  readonly surveySeen: NonNullable<Bench['surveySeen']>;
+};
+
+function Planned(bench: Worked) {
+  const { surface, target, removal } = bench.surveySeen;
+  if (surface === null) {
+    return <p className="soft">The plan follows the first readings that can be used.</p>;
+  }
+  if (target === null || removal === null) {
+    return (
+      <p>
+        Give the bushing’s outside diameter above: the target is that less the press fit, and the
+        plan follows.
+      </p>
+    );
+  }
+  return (
+    <>
+      <TargetChoice bench={bench} target={target} />
+      <CentreChoice bench={bench} />
+      {target.assumed !== null && <AssumedSide bench={bench} />}
+      <Amounts bench={bench} removal={removal} surface={surface} />
+      <Zones bench={bench} />
+      <WayChoice bench={bench} />
+    </>
+  );
+}

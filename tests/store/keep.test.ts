@@ -1,0 +1,124 @@
+import { describe, expect, test } from 'vitest';
+import { createJobStore } from '../../src/store/job.ts';
+import { createKeeper, type KeptJob, type KeptPlace, type Shelf } from '../../src/store/keep.ts';
+import { FIRST_LOOK } from '../../src/store/session.ts';
+import { benchJob, retitled } from './benchJob.ts';
+
+/** A shelf in memory whose writes finish only when told to. */
+function slowShelf() {
+  const jobs = new Map<string, KeptJob>();
+  const finish: (() => void)[] = [];
+  let place: KeptPlace | undefined;
+  const state = { writes: 0, fault: null as Error | null };
+  const shelf: Shelf = {
+    list: async () => [...jobs.values()].map(({ id, title, changed }) => ({ id, title, changed })),
+    read: async (id) => jobs.get(id),
+    async write(job) {
+      state.writes += 1;
+      if (state.fault !== null) throw state.fault;
+      await new Promise<void>((resolve) => finish.push(resolve));
+      jobs.set(job.id, job);
+    },
+    remove: async (id) => void jobs.delete(id),
+    readPlace: async () => place,
+    writePlace: async (at) => {
+      place = at;
+    },
+  };
+  return { shelf, jobs, state, finishOne: () => finish.shift()?.() };
+}
+const turns = () => new Promise((resolve) => setTimeout(resolve, 0));
+function bench() {
+  const slow = slowShelf();
+  const store = createJobStore();
+  let clock = 1000;
+  const keeper = createKeeper(slow.shelf, store, JSON.stringify, () => {
+    clock += 1;
+    return clock;
+  });
+  return { ...slow, store, keeper };
+}
+const namedError = (name: string) => Object.assign(new Error(name), { name });
+
+describe('keeping jobs', () => {
+  test('every edit is written at once, the newest behind the one under way', async () => {
+    const { store, keeper, jobs, state, finishOne } = bench();
+    store.getState().put(benchJob('a', 'start'));
+    expect(state.writes).toBe(1);
+    for (const title of ['1', '2', '3']) store.getState().edit(retitled(title));
+    expect(keeper.store.getState().safe).toBe(false);
+    finishOne();
+    await turns();
+    expect(state.writes).toBe(2);
+    finishOne();
+    await keeper.idle();
+    expect(JSON.parse(jobs.get('a')!.text).title).toBe('3');
+    expect(keeper.store.getState().safe).toBe(true);
+    expect(state.writes).toBe(2);
+  });
+
+  test('an undo is kept like an edit', async () => {
+    const { store, keeper, jobs, finishOne } = bench();
+    store.getState().put(benchJob('a', 'start'));
+    store.getState().edit(retitled('wrong'));
+    store.getState().undo();
+    finishOne();
+    await turns();
+    finishOne();
+    await keeper.idle();
+    expect(jobs.get('a')?.title).toBe('start');
+  });
+
+  test('several jobs are listed, the last used first', async () => {
+    const { store, keeper, finishOne } = bench();
+    for (const id of ['a', 'b', 'a']) {
+      store.getState().put(benchJob(id));
+      finishOne();
+      await keeper.idle();
+    }
+    expect(keeper.store.getState().jobs.map(({ id }) => id)).toEqual(['a', 'b']);
+    await keeper.refresh();
+    expect(keeper.store.getState().jobs.map(({ id }) => id)).toEqual(['a', 'b']);
+  });
+
+  test('a job taken off the device can be put back as it was', async () => {
+    const { store, keeper, jobs, finishOne } = bench();
+    store.getState().put(benchJob('a'));
+    finishOne();
+    await keeper.idle();
+    const before = jobs.get('a');
+    const taken = await keeper.remove('a');
+    expect(taken).toEqual(before);
+    expect(keeper.store.getState().jobs).toEqual([]);
+    const back = keeper.putBack(taken!);
+    finishOne();
+    await back;
+    expect(jobs.get('a')).toEqual(before);
+    expect(keeper.store.getState().jobs.map(({ id }) => id)).toEqual(['a']);
+  });
+
+  test('a full or forbidden device is told in a sentence, and the next good write clears it', async () => {
+    const { store, keeper, state, finishOne } = bench();
+    state.fault = namedError('QuotaExceededError');
+    store.getState().put(benchJob('a'));
+    await keeper.idle();
+    expect(keeper.store.getState().refused).toMatch(/storage is full.*Save it to a file/);
+    expect(keeper.store.getState().safe).toBe(false);
+    state.fault = namedError('SecurityError');
+    store.getState().edit(retitled('1'));
+    await keeper.idle();
+    expect(keeper.store.getState().refused).toMatch(/does not allow it/);
+    state.fault = null;
+    store.getState().edit(retitled('2'));
+    finishOne();
+    await keeper.idle();
+    expect(keeper.store.getState()).toMatchObject({ refused: null, safe: true });
+  });
+
+  test('the place comes back as it was left', async () => {
+    const { keeper } = bench();
+    const place = { job: 'a', session: { ...FIRST_LOOK, roll: 0.4, draft: '2.00' } };
+    await keeper.writePlace(place);
+    expect(await keeper.readPlace()).toEqual(place);
+  });
+});
