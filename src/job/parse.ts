@@ -50,20 +50,26 @@ function megabytes(text: string): string {
 }
 
 function readJson(text: string): { data: unknown } | { why: string } {
-  const plain = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (plain.trim() === '') return { why: 'the file is empty; a job saved by Roundhand is wanted' };
+  const plain = text.replace(/^\uFEFF/, '').trim();
+  if (plain === '') return { why: 'the file is empty; a job saved by Roundhand is wanted' };
   try {
     return { data: JSON.parse(plain) };
   } catch (thrown) {
-    const message = thrown instanceof Error ? thrown.message : '';
-    const position = /position (\d+)/.exec(message);
-    const line = position && plain.slice(0, Number(position[1])).split('\n').length;
-    if (/end of JSON|Unterminated/.test(message)) {
+    if (plain.startsWith('{') && !plain.endsWith('}')) {
       return { why: 'the file stops in the middle of a job; it was cut off when it was copied' };
     }
+    const line = faultLine(thrown instanceof Error ? thrown.message : '', plain);
     const where = line === null ? '' : ` (line ${line} is not written as JSON)`;
     return { why: `this is no job${where}; a .roundhand.json file saved by Roundhand is wanted` };
   }
+}
+
+/** Engines say where by position or by line, or do not say. */
+function faultLine(message: string, text: string): number | null {
+  const line = /line (\d+)/.exec(message);
+  if (line !== null) return Number(line[1]);
+  const position = /position (\d+)/.exec(message);
+  return position === null ? null : text.slice(0, Number(position[1])).split('\n').length;
 }
 
 function headFault(data: unknown): string | null {

@@ -51,9 +51,9 @@ export function readBlock(text: string): Block {
 function splitterOf(lines: readonly string[]): (line: string) => string[] {
   if (lines.some((line) => line.includes('\t'))) return (line) => line.split('\t');
   if (lines.some((line) => line.includes(';'))) return (line) => line.split(';');
-  const commas = lines.some(
-    (line) => line.split(',').length > 2 || /\d,\s|\.\d*,|,\d*\.|^,/.test(line),
-  );
+  // a comma inside a number that stands alone is a decimal comma; any other separates
+  const words = lines.flatMap((line) => line.trim().split(/\s+/));
+  const commas = words.some((word) => word.includes(',') && !/^[+\-−]?\d*,\d+$/.test(word));
   if (commas) return (line) => line.split(',');
   return (line) =>
     line

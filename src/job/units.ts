@@ -88,19 +88,23 @@ export function saysUnit(text: string): boolean {
   return splitSuffix(tidy(text)).suffix !== null;
 }
 
-/** A typed length as it should be shown in a job of the given units: its unit added where it is another. */
+/**
+ * A typed length as it should be shown, and typed again, in a job of the given units: its unit is added where it
+ * is another. A signed figure typed in inches is thou (see `readLength`), and is shown as such beside millimetres.
+ */
 export function showTyped(typed: Typed, units: Units): string {
   const text = typed.text.trim();
   if (text === '' || typed.unit === units || saysUnit(text)) return text;
-  // a signed figure means thou over or under in an inch job too
-  if (typed.unit === 'thou' && units === 'in' && /^[+\-−–]/.test(text)) return text;
-  return `${text} ${typed.unit}`;
+  const figure = readFigure(tidy(text));
+  const isThou = figure !== null && figure.sign !== '' && !isSmall(figure.size);
+  if (typed.unit === 'thou' && units === 'in' && isThou) return text;
+  return `${text} ${typed.unit === 'in' && isThou ? 'thou' : typed.unit}`;
 }
 
 function tidy(text: string): string {
   let plain = text.normalize('NFC').replace(/\s+/g, ' ').trim();
   plain = plain.replace(/[−–—‒]/g, '-').replace(/[⁄∕]/g, '/');
-  return plain.replace(/[½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚]/g, (one) => ` ${FRACTIONS[one]}`).trim();
+  return plain.replace(/ ?([½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚])/g, (_, one) => ` ${FRACTIONS[one]}`).trim();
 }
 
 function splitSuffix(plain: string): { body: string; suffix: Unit | null } {
