@@ -1,0 +1,157 @@
+import { lineOver, paletteOf, type Theme } from '../figures/colour.ts';
+import type { LegendFigure } from '../figures/legend.ts';
+import { HatchPattern } from './Hatch.tsx';
+import { LETTER, LETTERS, round, WORDS } from './ink.ts';
+
+interface Props {
+  readonly legend: LegendFigure;
+  readonly theme: Theme;
+  readonly width: number;
+  /** Little height: the words stand in the bar. */
+  readonly low: boolean;
+  readonly id: string;
+}
+
+const SIZE = 12;
+/** Room at the right for what is hatched, and how much of it the hatching takes. */
+const UNSURE = 62;
+const HATCHED = 46;
+
+/** The key: which colour is how much, on which side of right, and what hatching means. */
+export function Legend({ legend, theme, width, low, id }: Props) {
+  const palette = paletteOf(theme);
+  const across = round(width - UNSURE);
+  const top = low ? 0.5 : 18;
+  const bar = low ? 17 : 14;
+  const height = top + bar + 15;
+  const middle = round(width - HATCHED / 2 - 1);
+  const words = `Colours: ${legend.high} in copper, ${legend.low} in teal, ${legend.unit}; hatched where not sure`;
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      viewBox={`0 0 ${round(width)} ${height}`}
+      width={round(width)}
+      height={height}
+      role="img"
+      aria-label={words}
+      fontFamily={LETTERS}
+      fontSize={SIZE}
+    >
+      <defs>
+        <HatchPattern id={`${id}-hatch`} palette={palette} />
+      </defs>
+      <Bar legend={legend} across={across} top={top} height={bar} />
+      <g fill="none" stroke={palette.frame}>
+        <rect x={0.5} y={top} width={across} height={bar} />
+        <rect x={middle - HATCHED / 2} y={top} width={HATCHED} height={bar} fill={palette.paper} />
+        <rect
+          x={middle - HATCHED / 2}
+          y={top}
+          width={HATCHED}
+          height={bar}
+          fill={`url(#${id}-hatch)`}
+        />
+      </g>
+      <Edges legend={legend} across={across} y={height - 2} colour={palette.inkSoft} />
+      <g fontFamily={WORDS} fontSize={13}>
+        <text x={middle} y={height - 2} textAnchor="middle" fill={palette.inkSoft}>
+          unsure
+        </text>
+        <Sides legend={legend} theme={theme} across={across} low={low} />
+      </g>
+    </svg>
+  );
+}
+
+interface BarProps {
+  readonly legend: LegendFigure;
+  readonly across: number;
+  readonly top: number;
+  readonly height: number;
+}
+
+function Bar({ legend, across, top, height }: BarProps) {
+  const wide = across / legend.bands.length;
+  return legend.bands.map((colour, i) => (
+    <rect
+      key={legend.edges[i] ?? 'last'}
+      x={round(i * wide)}
+      y={top}
+      width={round(wide + 0.3)}
+      height={height}
+      fill={colour}
+    />
+  ));
+}
+
+interface EdgesProps {
+  readonly legend: LegendFigure;
+  readonly across: number;
+  readonly y: number;
+  readonly colour: string;
+}
+
+/** The figures at the edges of bands, as many as there is room for, dropped from the middle outwards. */
+function Edges({ legend, across, y, colour }: EdgesProps) {
+  const { edges, bands } = legend;
+  const wide = across / bands.length;
+  const longest = Math.max(1, ...edges.map((edge) => edge.length));
+  const every = Math.max(1, Math.ceil(((longest + 0.6) * LETTER * SIZE) / wide));
+  const low = edges.findIndex((edge) => edge.startsWith('+'));
+  const middle = low < 0 ? edges.length : low;
+  const shown = (i: number) => (i >= middle ? i - middle : middle - 1 - i) % every === 0;
+  return edges.map((edge, i) =>
+    shown(i) ? (
+      <text key={edge} x={round((i + 1) * wide)} y={y} textAnchor="middle" fill={colour}>
+        {edge}
+      </text>
+    ) : null,
+  );
+}
+
+interface SidesProps {
+  readonly legend: LegendFigure;
+  readonly theme: Theme;
+  readonly across: number;
+  readonly low: boolean;
+}
+
+/** In words, what either end of the bar means: over it, or in it where there is little height. */
+function Sides({ legend, theme, across, low }: SidesProps) {
+  const { copperText, tealText } = paletteOf(theme);
+  if (!low) {
+    return (
+      <g fontSize={14} fontWeight={500}>
+        <text y={12} fill={copperText}>
+          {legend.high}
+        </text>
+        <text x={across} y={12} textAnchor="end" fill={tealText}>
+          {legend.low}
+        </text>
+      </g>
+    );
+  }
+  const ends = [
+    { text: legend.shortHigh, x: 5, anchor: 'start', ground: legend.bands[0] },
+    { text: legend.shortLow, x: across - 5, anchor: 'end', ground: legend.bands.at(-1) },
+  ] as const;
+  return ends.map(({ text, x, anchor, ground }) => {
+    const ink = lineOver([ground ?? '#000'], theme);
+    return (
+      <text
+        key={text}
+        x={x}
+        y={13.5}
+        textAnchor={anchor}
+        fontWeight={600}
+        fill={ink}
+        stroke={ground}
+        strokeWidth={4}
+        strokeLinejoin="round"
+        paintOrder="stroke"
+      >
+        {text}
+      </text>
+    );
+  });
+}

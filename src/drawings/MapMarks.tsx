@@ -1,0 +1,158 @@
+import { paletteOf, type Theme } from '../figures/colour.ts';
+import { placeLabels } from '../figures/labels.ts';
+import type { MapFigure, MapKeepout } from '../figures/map.ts';
+import type { MapFrame } from '../figures/mapFrame.ts';
+import { LETTER, LETTERS, round } from './ink.ts';
+
+interface Props {
+  readonly map: MapFigure;
+  readonly frame: MapFrame;
+  readonly theme: Theme;
+}
+
+const SIZE = 14;
+/** Beyond this many, dots would hide the wall. */
+const MOST_DOTS = 600;
+
+/** What lies on the wall: where not to grind, the bushing's seat, where readings touched, and the zones' peaks. */
+export function MapMarks({ map, frame, theme }: Props) {
+  const palette = paletteOf(theme);
+  const every = Math.ceil(map.marks.length / MOST_DOTS);
+  const labels = map.zones.map((zone) => ({
+    ...zone,
+    x: zone.x * frame.scaleX,
+    y: zone.y * frame.scaleY,
+    reach: zone.reach * Math.min(frame.scaleX, frame.scaleY),
+  }));
+  const loadBox =
+    map.load === null
+      ? []
+      : [{ x: map.load * frame.scaleX, y: frame.down - 12, width: 40, height: 26 }];
+  const box = { width: frame.across, height: frame.down };
+  const placed = placeLabels(labels, box, LETTER * SIZE, SIZE + 2, loadBox);
+  return (
+    <>
+      {map.seats.map(({ from, to }) => (
+        <path
+          key={`${from} ${to}`}
+          d={[from, to].map((z) => `M0 ${round(z * frame.scaleY)}h${round(frame.across)}`).join('')}
+          stroke={palette.ink}
+          strokeWidth={1.5}
+          strokeDasharray="10 4 2 4"
+          fill="none"
+        />
+      ))}
+      {map.keepouts.map((keepout) => (
+        <Keepout key={boxKey(keepout)} keepout={keepout} frame={frame} theme={theme} />
+      ))}
+      {map.marks.map((mark, i) =>
+        mark.suspect || i % every === 0 ? (
+          <Dot
+            key={`${mark.row} ${round(mark.x)}`}
+            x={round(mark.x * frame.scaleX)}
+            y={round(mark.y * frame.scaleY)}
+            suspect={mark.suspect}
+            theme={theme}
+          />
+        ) : null,
+      )}
+      {placed.map(({ label, x, y }) => (
+        <Peak key={`${label.x} ${label.y}`} text={label.text} x={x} y={y} theme={theme} />
+      ))}
+    </>
+  );
+}
+
+function boxKey({ kind, boxes }: MapKeepout): string {
+  return `${kind} ${boxes[0]?.x} ${boxes[0]?.y}`;
+}
+
+interface PeakProps {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly theme: Theme;
+}
+
+/** The figure of a zone on a slip of paper, so that neither lines nor dots run through it. */
+function Peak({ text, x, y, theme }: PeakProps) {
+  const { ink, ground } = paletteOf(theme);
+  const width = text.length * LETTER * SIZE + 6;
+  return (
+    <g>
+      <rect
+        x={round(x - width / 2)}
+        y={round(y - SIZE / 2 - 2)}
+        width={round(width)}
+        height={SIZE + 4}
+        rx={4}
+        fill={ground}
+        fillOpacity={0.9}
+      />
+      <text
+        x={round(x)}
+        y={round(y + SIZE * 0.36)}
+        textAnchor="middle"
+        fontFamily={LETTERS}
+        fontSize={SIZE}
+        fontWeight={600}
+        fill={ink}
+      >
+        {text}
+      </text>
+    </g>
+  );
+}
+
+interface DotProps {
+  readonly x: number;
+  readonly y: number;
+  readonly suspect: boolean;
+  readonly theme: Theme;
+}
+
+/** A dot where a gauge touched; a cross where that reading is in doubt. */
+function Dot({ x, y, suspect, theme }: DotProps) {
+  const { ink, ground } = paletteOf(theme);
+  if (suspect) {
+    const d = `M${round(x - 4)} ${round(y - 4)}l8 8m0 -8l-8 8`;
+    return (
+      <>
+        <path d={d} stroke={ground} strokeWidth={5} />
+        <path d={d} stroke={ink} strokeWidth={2} />
+      </>
+    );
+  }
+  return <circle cx={x} cy={y} r={2.2} fill={ink} stroke={ground} strokeWidth={1} />;
+}
+
+interface KeepoutProps {
+  readonly keepout: MapKeepout;
+  readonly frame: MapFrame;
+  readonly theme: Theme;
+}
+
+function Keepout({ keepout, frame, theme }: KeepoutProps) {
+  const { ink, ground } = paletteOf(theme);
+  return (
+    <g fill={ground} fillOpacity={0.75} stroke={ink} strokeWidth={1.5}>
+      <title>{`${keepout.name}: leave alone`}</title>
+      {keepout.boxes.map(({ x, y, width, height }) => {
+        const [w, h] = [width * frame.scaleX, height * frame.scaleY];
+        const [left, top] = [round(x * frame.scaleX), round(y * frame.scaleY)];
+        const hole = keepout.kind === 'grease-hole';
+        return (
+          <rect
+            key={x}
+            x={left}
+            y={top}
+            width={round(w)}
+            height={round(h)}
+            rx={hole ? round(w / 2) : 0}
+            ry={hole ? round(h / 2) : 0}
+          />
+        );
+      })}
+    </g>
+  );
+}

@@ -1,0 +1,47 @@
+import { bandColours, levelColours, paletteOf, type Theme } from '../figures/colour.ts';
+import type { MapFigure, Rings } from '../figures/map.ts';
+import type { MapFrame } from '../figures/mapFrame.ts';
+import { pathOf } from './ink.ts';
+
+interface Props {
+  readonly map: MapFigure;
+  readonly frame: MapFrame;
+  readonly theme: Theme;
+  /** Id of the hatch pattern. */
+  readonly hatch: string;
+}
+
+/** The wall's colours, contour lines (unbroken high, dashed low) and hatching, from the plot's own corner. */
+export function MapShading({ map, frame, theme, hatch }: Props) {
+  const palette = paletteOf(theme);
+  const colours = bandColours(map.steps, theme);
+  const lineColours = levelColours(map.steps, theme);
+  const fill = (rings: Rings) =>
+    rings.map((ring) => pathOf(ring, true, frame.scaleX, frame.scaleY)).join('');
+  return (
+    <>
+      <rect width={frame.across} height={frame.down} fill={colours[0]} />
+      {map.above.map((rings, i) => (
+        <path key={map.steps.levels[i]} d={fill(rings)} fill={colours[i + 1]} fillRule="evenodd" />
+      ))}
+      {map.unknown.length > 0 && (
+        <path d={fill(map.unknown)} fill={palette.unknown} fillRule="evenodd" />
+      )}
+      {map.doubtful.length > 0 && (
+        <path d={fill(map.doubtful)} fill={`url(#${hatch})`} fillRule="evenodd" />
+      )}
+      {map.lines.map(({ level, lines }, i) => (
+        <path
+          key={level}
+          d={lines
+            .map((line) => pathOf(line.points, line.closed, frame.scaleX, frame.scaleY))
+            .join('')}
+          fill="none"
+          stroke={lineColours[i]}
+          strokeWidth={1}
+          strokeDasharray={level > 0 ? '5 3' : undefined}
+        />
+      ))}
+    </>
+  );
+}

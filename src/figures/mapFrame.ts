@@ -1,0 +1,74 @@
+/** Where the parts of the flat map go on a page or a screen of a given width, px. */
+import type { Frame } from './contours.ts';
+
+export interface MapFrame {
+  readonly width: number;
+  readonly height: number;
+  /** The wall itself. */
+  readonly left: number;
+  readonly top: number;
+  readonly across: number;
+  readonly down: number;
+  /** px per mm. */
+  readonly scaleX: number;
+  readonly scaleY: number;
+  /** How much larger depth is drawn than the way round; 1 is true proportion. */
+  readonly stretch: number;
+}
+
+const MARGIN = { left: 46, right: 14, top: 24, bottom: 26 } as const;
+/** A map lower than this cannot be read; one higher than its own width is no map of a bore any more. */
+const LEAST_DOWN = 150;
+
+/**
+ * In true proportion where that can be read, else with the depth stretched (or pressed), which `stretch` states.
+ * @param most greatest height of the whole drawing, px
+ */
+export function mapFrame(
+  { width: wide, height: deep }: Frame,
+  width: number,
+  most: number = Number.POSITIVE_INFINITY,
+): MapFrame {
+  const across = Math.max(40, width - MARGIN.left - MARGIN.right);
+  const scaleX = across / wide;
+  const room = Math.min(most - MARGIN.top - MARGIN.bottom, 1.2 * across);
+  const down = Math.max(Math.min(deep * scaleX, room), LEAST_DOWN);
+  return {
+    width,
+    height: down + MARGIN.top + MARGIN.bottom,
+    left: MARGIN.left,
+    top: MARGIN.top,
+    across,
+    down,
+    scaleX,
+    scaleY: down / deep,
+    stretch: down / deep / scaleX,
+  };
+}
+
+/** The place on the wall under a point of the drawing, held to the wall. x, y in px from its top left corner. */
+export function placeAt(
+  frame: MapFrame,
+  map: { readonly cut: number; readonly height: number },
+  x: number,
+  y: number,
+): { theta: number; z: number } {
+  const share = (v: number) => Math.min(1, Math.max(0, v));
+  const turn = share((x - frame.left) / frame.across) * 2 * Math.PI;
+  const full = 2 * Math.PI;
+  const theta = (map.cut + turn) % full;
+  return { theta, z: share((y - frame.top) / frame.down) * map.height };
+}
+
+/** Where a place on the wall is in the drawing, px. */
+export function pointAt(
+  frame: MapFrame,
+  map: { readonly cut: number; readonly height: number },
+  place: { readonly theta: number; readonly z: number },
+): { x: number; y: number } {
+  const turns = (place.theta - map.cut) / (2 * Math.PI);
+  return {
+    x: frame.left + (turns - Math.floor(turns)) * frame.across,
+    y: frame.top + place.z * frame.scaleY,
+  };
+}

@@ -1,0 +1,66 @@
+/** Everything that the 3D drawing needs to know of a bore, as plain data. */
+import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
+import { fromMiddle } from './bend.ts';
+import { metalAround } from './boss.ts';
+import { type Exaggeration, exaggerations } from './exaggeration.ts';
+import { stepsOf } from './map.ts';
+import { type Mark, marksOf, thinned } from './marks.ts';
+import { type WallShape, wallShape } from './mesh.ts';
+import type { Steps, Units } from './steps.ts';
+import { rangeOf, wallOf } from './wall.ts';
+
+export interface PieceFigure {
+  readonly shape: WallShape;
+  readonly steps: Steps;
+  /** Thickness of the boss about the wall, mm. */
+  readonly metal: number;
+  readonly exaggeration: Exaggeration;
+  /** Readings to be drawn as pins, thinned out where there are very many. */
+  readonly marks: readonly Mark[];
+  /** Angles from the middle of the map; `half` is half the width as an angle, pi all round. */
+  readonly keepouts: readonly {
+    readonly phi: number;
+    readonly from: number;
+    readonly to: number;
+    readonly half: number;
+    readonly hole: boolean;
+  }[];
+  /** Depths of the edges of the bushing's seat, where it is not the whole wall, mm. */
+  readonly seatEdges: readonly number[];
+  /** Where the load pulls to, radians from the middle of the map; null not stated. */
+  readonly load: number | null;
+}
+
+const MOST_PINS = 400;
+
+/** @returns null where the survey has no surface to draw */
+export function pieceFigure(
+  survey: SurveyEvaluation,
+  facts: BoreFacts,
+  units: Units,
+  cut: number,
+): PieceFigure | null {
+  const wall = wallOf(survey);
+  if (wall === null) return null;
+  const { radius, length } = wall;
+  const steps = stepsOf(wall, units);
+  const metal = metalAround(radius, facts.bossOutside.mm);
+  const { least, greatest } = rangeOf(wall);
+  const inside = (z: number) => z > 1e-6 && z < length - 1e-6;
+  return {
+    shape: wallShape(wall, steps.step, cut),
+    steps,
+    metal,
+    exaggeration: exaggerations(least, greatest, radius, metal),
+    marks: thinned(marksOf(survey), MOST_PINS),
+    keepouts: facts.keepouts.map(({ kind, from, to, theta, width }) => ({
+      phi: Number.isNaN(theta) ? 0 : fromMiddle(theta, cut),
+      from,
+      to,
+      half: Number.isNaN(theta) ? Math.PI : width / 2 / radius,
+      hole: kind === 'grease-hole',
+    })),
+    seatEdges: facts.seats.flatMap(({ from, to }) => [from, to]).filter(inside),
+    load: Number.isFinite(facts.load) ? fromMiddle(facts.load, cut) : null,
+  };
+}

@@ -1,0 +1,151 @@
+/**
+ * Reading a field between its grid points. The clock is periodic, the depth is not.
+ * `grid.theta` is even from 0 without the closing turn; `grid.z` ascends and need not be even.
+ */
+
+interface Grid {
+  readonly theta: Float64Array;
+  readonly z: Float64Array;
+}
+
+const TURN = 2 * Math.PI;
+
+/** A field drawn out on an even mesh that begins at the cut: `values[row * columns + column]`. */
+export interface Sampled {
+  /** Columns round the bore, without the closing one. */
+  readonly columns: number;
+  /** Steps along the depth; there are rows + 1 rows, the first at the rim, the last at the bottom. */
+  readonly rows: number;
+  /** Clock position of the first column, radians. */
+  readonly cut: number;
+  readonly values: Float64Array;
+}
+
+/** An angle brought into [0, 2 pi). */
+export function turned(angle: number): number {
+  const rest = angle - TURN * Math.floor(angle / TURN);
+  return rest >= TURN ? 0 : rest;
+}
+
+/** Index of the interval of ascending `z` that holds `at`; the first or last one outside. */
+function intervalOf(z: Float64Array, at: number): number {
+  let low = 0;
+  let high = z.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (z[middle]! <= at) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Value of a field at a place by straight lines between grid points; NaN outside the depth or beside NaN. */
+export function linearAt(grid: Grid, field: Float64Array, theta: number, z: number): number {
+  const columns = grid.theta.length;
+  const last = grid.z.length - 1;
+  if (!(z >= grid.z[0]! - 1e-9 && z <= grid.z[last]! + 1e-9) || !Number.isFinite(theta)) {
+    return Number.NaN;
+  }
+  const u = (turned(theta) / TURN) * columns;
+  const i = Math.min(Math.floor(u), columns - 1);
+  const next = (i + 1) % columns;
+  const k = intervalOf(grid.z, z);
+  const below = Math.min(k + 1, last);
+  const du = u - i;
+  const dz = below === k ? 0 : clamp01((z - grid.z[k]!) / (grid.z[below]! - grid.z[k]!));
+  const at = (row: number) => between(field[row * columns + i]!, field[row * columns + next]!, du);
+  return between(at(k), at(below), dz);
+}
+
+/** A value a share `t` of the way from a to b; the far end has no say where t is 0 or 1, NaN or not. */
+function between(a: number, b: number, t: number): number {
+  return t <= 1e-12 ? a : t >= 1 - 1e-12 ? b : a + t * (b - a);
+}
+
+function clamp01(t: number): number {
+  return Math.min(1, Math.max(0, t));
+}
+
+/**
+ * A field on an even mesh of `columns` x `rows`, by cubics through its grid points (Catmull-Rom round the
+ * clock, Hermite along the depth), by straight lines beside NaN. Grid points that the mesh shares keep their
+ * values.
+ */
+export function resample(
+  grid: Grid,
+  field: Float64Array,
+  columns: number,
+  rows: number,
+  cut: number,
+): Sampled {
+  const round = roundClock(grid, field, columns, cut);
+  const values = new Float64Array(columns * (rows + 1));
+  const last = grid.z.length - 1;
+  for (let row = 0; row <= rows; row++) {
+    const z = grid.z[0]! + ((grid.z[last]! - grid.z[0]!) * row) / rows;
+    const into = values.subarray(row * columns, (row + 1) * columns);
+    if (last === 0) into.set(round);
+    else alongDepth(grid.z, round, intervalOf(grid.z, z), z, into);
+  }
+  return { columns, rows, cut, values };
+}
+
+/** Every row of the grid, drawn out round the clock: grid.z.length * columns. */
+function roundClock(grid: Grid, field: Float64Array, columns: number, cut: number): Float64Array {
+  const n = grid.theta.length;
+  const out = new Float64Array(grid.z.length * columns);
+  for (let column = 0; column < columns; column++) {
+    const u = (turned(cut + (TURN * column) / columns) / TURN) * n;
+    const i = Math.min(Math.floor(u), n - 1);
+    const before = (i + n - 1) % n;
+    const next = (i + 1) % n;
+    const after = (i + 2) % n;
+    for (let row = 0; row < grid.z.length; row++) {
+      const at = row * n;
+      out[row * columns + column] = hermite(
+        field[at + i]!,
+        field[at + next]!,
+        (field[at + next]! - field[at + before]!) / 2,
+        (field[at + after]! - field[at + i]!) / 2,
+        u - i,
+      );
+    }
+  }
+  return out;
+}
+
+/** One row at depth z, between rows k and k + 1. */
+function alongDepth(
+  z: Float64Array,
+  field: Float64Array,
+  k: number,
+  at: number,
+  into: Float64Array,
+) {
+  const columns = into.length;
+  const span = z[k + 1]! - z[k]!;
+  const t = clamp01((at - z[k]!) / span);
+  const before = Math.max(k - 1, 0);
+  const after = Math.min(k + 2, z.length - 1);
+  const near = span / (z[k + 1]! - z[before]!);
+  const far = span / (z[after]! - z[k]!);
+  for (let c = 0; c < columns; c++) {
+    const a = field[k * columns + c]!;
+    const b = field[(k + 1) * columns + c]!;
+    const slopeA = near * (b - field[before * columns + c]!);
+    const slopeB = far * (field[after * columns + c]! - a);
+    into[c] = hermite(a, b, slopeA, slopeB, t);
+  }
+}
+
+function hermite(a: number, b: number, slopeA: number, slopeB: number, t: number): number {
+  if (!Number.isFinite(slopeA + slopeB)) return between(a, b, t);
+  const t2 = t * t;
+  const t3 = t2 * t;
+  return (
+    a * (2 * t3 - 3 * t2 + 1) +
+    b * (3 * t2 - 2 * t3) +
+    slopeA * (t3 - 2 * t2 + t) +
+    slopeB * (t3 - t2)
+  );
+}

@@ -1,0 +1,91 @@
+/**
+ * What is drawn on the wall of one survey's bore: the deviation at each place and how well it is known.
+ *
+ * With a target the deviation is counted from it (e < 0 stands proud, e > 0 is short). Without one it is
+ * counted from the average round of the whole wall, so that the shape can be seen before a bushing is named.
+ */
+import type { SurveyEvaluation } from '../evaluate.ts';
+import { linearAt } from './sample.ts';
+
+type Surface = NonNullable<SurveyEvaluation['surface']>;
+
+export interface Wall {
+  /** As in the evaluation: theta even from 0 without the closing turn, z from 0 to the bore's length. */
+  readonly grid: Surface['grid'];
+  /** Depth of the wall, mm. */
+  readonly length: number;
+  /** Radius of the round that deviations are counted from, mm; arc lengths are taken on it. */
+  readonly radius: number;
+  /** Per side, mm, row by row as the grid; NaN is not known. */
+  readonly deviation: Float64Array;
+  /** Two standard deviations of `deviation`, mm. */
+  readonly give: Float64Array;
+  readonly about: 'target' | 'average';
+}
+
+const known = new WeakMap<SurveyEvaluation, Wall | null>();
+
+/** The wall as far as the survey shows it; null where there is no surface to draw. */
+export function wallOf(survey: SurveyEvaluation): Wall | null {
+  const wall = known.get(survey);
+  if (wall !== undefined) return wall;
+  const found = findWall(survey);
+  known.set(survey, found);
+  return found;
+}
+
+function findWall(survey: SurveyEvaluation): Wall | null {
+  const { surface, removal, target } = survey;
+  if (surface === null) return null;
+  const { grid, mean } = surface;
+  const length = grid.z[grid.z.length - 1] ?? Number.NaN;
+  if (!(length > 0)) return null;
+  if (removal !== null && target !== null) {
+    const { deviation, sd } = removal;
+    const radius = target.diameter / 2;
+    return { grid, length, radius, deviation, give: sd.map((s) => 2 * s), about: 'target' };
+  }
+  const radius = average(mean);
+  if (!(radius > 0)) return null;
+  // Where the bore stands, and lobes that no gauge saw, are no part of a shape drawn about its own average.
+  const give = surface.sdSeen.map((s) => 2 * s);
+  return { grid, length, radius, deviation: mean.map((r) => r - radius), give, about: 'average' };
+}
+
+function average(field: Float64Array): number {
+  const finite = field.filter((value) => Number.isFinite(value));
+  return finite.reduce((sum, value) => sum + value, 0) / finite.length;
+}
+
+/** Deviation and give-or-take at a place, per side, mm; NaN where it is not known or outside the bore. */
+export function wallAt(wall: Wall, theta: number, z: number): { deviation: number; give: number } {
+  return {
+    deviation: linearAt(wall.grid, wall.deviation, theta, z),
+    give: linearAt(wall.grid, wall.give, theta, z),
+  };
+}
+
+/** Least and greatest known deviation, mm; both NaN where nothing is known. */
+export function rangeOf(wall: Wall): { least: number; greatest: number } {
+  let least = Number.POSITIVE_INFINITY;
+  let greatest = Number.NEGATIVE_INFINITY;
+  for (const e of wall.deviation) {
+    if (e < least) least = e;
+    if (e > greatest) greatest = e;
+  }
+  if (!(least <= greatest)) return { least: Number.NaN, greatest: Number.NaN };
+  return { least, greatest };
+}
+
+/** Share of a figure that its give-or-take may reach before the place counts as uncertain. */
+export const DOUBT_SHARE = 0.5;
+
+/**
+ * How doubtful a place is; above 1 it is hatched. A place is uncertain where its give-or-take is larger than a
+ * contour step and larger than half of the figure itself: then neither the amount nor its band can be trusted.
+ * Not known at all: Infinity.
+ */
+export function doubtOf(deviation: number, give: number, step: number): number {
+  const doubt = give / Math.max(step, DOUBT_SHARE * Math.abs(deviation));
+  return Number.isNaN(doubt) ? Number.POSITIVE_INFINITY : doubt;
+}

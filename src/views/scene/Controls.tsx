@@ -1,0 +1,144 @@
+/** Under the drawing: roll it out, draw wear larger or smaller, and the three views. */
+import { type Exaggeration, factorFor } from '../../figures/exaggeration.ts';
+import { type Session, useSession } from '../../store/session.ts';
+import { factorWords, rollWords } from './words.ts';
+
+interface Props {
+  readonly exaggeration: Exaggeration;
+  /** Little room: short words, and the factor from a list. */
+  readonly small: boolean;
+  /** The flat map takes the drawing's place where there is no room for both; null where there is. */
+  readonly map: { readonly shown: boolean; readonly show: (shown: boolean) => void } | null;
+}
+
+const VIEWS = [
+  { view: 'rim', name: 'Rim', short: 'Rim', roll: 0 },
+  { view: 'half', name: 'Cut in half', short: 'Half', roll: 0 },
+  { view: 'flat', name: 'Flat', short: 'Flat', roll: 1 },
+] as const;
+
+function isShown(session: Pick<Session, 'view' | 'roll'>, one: (typeof VIEWS)[number]): boolean {
+  return session.view === one.view && session.roll === one.roll;
+}
+
+export function Controls({ exaggeration, small, map }: Props) {
+  return (
+    <div className="drawing-controls">
+      <RollSlider onUse={() => map?.show(false)} />
+      <Views small={small} map={map} />
+      {small ? <FactorList of={exaggeration} /> : <FactorSlider of={exaggeration} />}
+    </div>
+  );
+}
+
+function RollSlider({ onUse }: { readonly onUse: () => void }) {
+  const roll = useSession((session) => (session.view === 'half' ? 0 : session.roll));
+  const look = useSession((session) => session.look);
+  return (
+    <label className="drawing-slider roll-slider">
+      <span>hole</span>
+      <input
+        type="range"
+        min={0}
+        max={1}
+        step={0.01}
+        value={roll}
+        aria-label="Roll the bore out from hole to flat map"
+        aria-valuetext={rollWords(roll)}
+        onChange={(event) => {
+          const next = Number(event.target.value);
+          onUse();
+          look({ roll: next, view: next >= 1 ? 'flat' : 'rim', turn: null });
+        }}
+      />
+      <span>map</span>
+    </label>
+  );
+}
+
+function Views({ small, map }: Pick<Props, 'small' | 'map'>) {
+  const view = useSession((session) => session.view);
+  const roll = useSession((session) => session.roll);
+  const away = useSession((session) => session.away);
+  const look = useSession((session) => session.look);
+  const mapShown = map?.shown === true;
+  return (
+    <fieldset className="drawing-views" aria-label="View">
+      {VIEWS.map((one) => {
+        const shown = !mapShown && isShown({ view, roll }, one);
+        const turnOver = one.view === 'half' && shown;
+        return (
+          <button
+            key={one.view}
+            type="button"
+            className="plain-button"
+            aria-pressed={shown}
+            aria-label={turnOver ? 'The other half' : one.name}
+            onClick={() => {
+              map?.show(false);
+              const half = turnOver ? { away: (away + Math.PI) % (2 * Math.PI) } : {};
+              look({ view: one.view, roll: one.roll, turn: null, ...half });
+            }}
+          >
+            {turnOver ? (small ? 'Flip' : 'The other half') : small ? one.short : one.name}
+          </button>
+        );
+      })}
+      {map !== null && (
+        <button
+          type="button"
+          className="plain-button"
+          aria-pressed={map.shown}
+          onClick={() => map.show(!map.shown)}
+        >
+          Map
+        </button>
+      )}
+    </fieldset>
+  );
+}
+
+function useFactor(of: Exaggeration) {
+  const wanted = useSession((session) => session.exaggeration);
+  const look = useSession((session) => session.look);
+  return {
+    factor: factorFor(wanted, of),
+    choose: (factor: number) => look({ exaggeration: factor === of.chosen ? null : factor }),
+  };
+}
+
+function FactorSlider({ of }: { readonly of: Exaggeration }) {
+  const { factor, choose } = useFactor(of);
+  return (
+    <label className="drawing-slider">
+      <span>wear</span>
+      <input
+        type="range"
+        min={0}
+        max={of.factors.length - 1}
+        step={1}
+        value={of.factors.indexOf(factor)}
+        aria-label="How much larger wear is drawn than it is"
+        aria-valuetext={factorWords(factor)}
+        onChange={(event) => choose(of.factors[Number(event.target.value)] ?? 1)}
+      />
+      <span className="number factor">×{factor}</span>
+    </label>
+  );
+}
+
+function FactorList({ of }: { readonly of: Exaggeration }) {
+  const { factor, choose } = useFactor(of);
+  return (
+    <label className="drawing-factor">
+      <span className="aloud">How much larger wear is drawn than it is</span>
+      <select value={factor} onChange={(event) => choose(Number(event.target.value))}>
+        {of.factors.map((one) => (
+          <option key={one} value={one}>
+            ×{one}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

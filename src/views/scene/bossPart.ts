@@ -1,0 +1,85 @@
+/** The metal around the wall in the scene. */
+import {
+  BufferAttribute,
+  BufferGeometry,
+  DynamicDrawUsage,
+  Mesh,
+  ShaderMaterial,
+  Vector3,
+} from 'three';
+import { bendBoss, bossMesh, type Span } from '../../figures/boss.ts';
+import { paletteOf, type Theme } from '../../figures/colour.ts';
+import type { WallMesh } from '../../figures/mesh.ts';
+import type { PieceFigure } from '../../figures/piece.ts';
+import { raw } from './raw.ts';
+import { BOSS_FRAGMENT, BOSS_VERTEX } from './shaders.ts';
+
+export interface BossPart {
+  readonly mesh: Mesh<BufferGeometry, ShaderMaterial>;
+  dress(theme: Theme): void;
+  /** To be called after the wall has been bent the same way. */
+  bend(piece: PieceFigure, roll: number, span: Span, wall: WallMesh): void;
+  /** Some corners all over it, enough to frame it, but for those that are hidden; x, y, z one after another. */
+  corners(hidden: (phi: number) => boolean): number[];
+  dispose(): void;
+}
+
+/** Strips are pairs of an inner and an outer corner; every fourth pair will do. */
+const EVERY = 8;
+
+export function makeBoss(piece: PieceFigure): BossPart {
+  const arrays = bossMesh(piece.shape);
+  const geometry = new BufferGeometry();
+  const changing = {
+    position: new BufferAttribute(arrays.position, 3),
+    normal: new BufferAttribute(arrays.normal, 3),
+    place: new BufferAttribute(arrays.place, 2),
+    face: new BufferAttribute(arrays.face, 1),
+  };
+  for (const [name, attribute] of Object.entries(changing)) {
+    geometry.setAttribute(name, attribute.setUsage(DynamicDrawUsage));
+  }
+  geometry.setIndex(new BufferAttribute(arrays.index, 1));
+  const material = new ShaderMaterial({
+    vertexShader: BOSS_VERTEX,
+    fragmentShader: BOSS_FRAGMENT,
+    uniforms: {
+      metal: { value: new Vector3() },
+      cutMetal: { value: new Vector3() },
+      ink: { value: new Vector3() },
+      pixel: { value: 1 },
+      half_: { value: 0 },
+      away: { value: 0 },
+      middle: { value: 0 },
+    },
+  });
+  const mesh = new Mesh(geometry, material);
+  mesh.frustumCulled = false;
+  return {
+    mesh,
+    dress(theme) {
+      const palette = paletteOf(theme);
+      material.uniforms.metal!.value = raw(palette.boss);
+      material.uniforms.cutMetal!.value = raw(palette.bossCut);
+      material.uniforms.ink!.value = raw(palette.lineOnPale);
+    },
+    bend({ shape, metal }, roll, span, wall) {
+      bendBoss(shape, roll, metal, span, wall, arrays);
+      for (const attribute of Object.values(changing)) attribute.needsUpdate = true;
+      geometry.computeBoundingSphere();
+    },
+    corners(hidden) {
+      const out: number[] = [];
+      for (let i = 0; i + 1 < arrays.face.length; i += EVERY) {
+        // Faces of the cut are there whatever is taken off.
+        if (arrays.face[i]! < 3 && hidden(arrays.place[2 * i]!)) continue;
+        out.push(...arrays.position.subarray(3 * i, 3 * i + 6));
+      }
+      return out;
+    },
+    dispose() {
+      geometry.dispose();
+      material.dispose();
+    },
+  };
+}

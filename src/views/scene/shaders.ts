@@ -1,0 +1,254 @@
+/**
+ * How the piece is painted. Colours are written as the screen wants them (sRGB) and shaded only gently, so that
+ * a band on the wall is the band of the key. Bands, contour lines and their dashes follow the same steps as the
+ * flat map; marks on the wall (keep-outs, seat, cursor) are painted, not modelled, and cost no draw call.
+ */
+
+/** Most levels and keep-outs that the paint has room for. */
+export const MOST_LEVELS = 30;
+export const MOST_KEEPOUTS = 8;
+
+const LIGHT = /* glsl */ `
+  float lit(vec3 n, float base, float gain) {
+    return base + gain * dot(normalize(n), normalize(vec3(-0.4, 0.5, 0.77)));
+  }
+`;
+
+const STROKE = /* glsl */ `
+  /* A line where v is zero, wide in pixels; pace is what v changes by from pixel to pixel, which a v with jumps
+     cannot tell by itself. */
+  float stroke(float v, float wide, float pace) {
+    return 1.0 - smoothstep(wide - 0.7, wide + 0.7, 2.0 * abs(v) / max(pace, 1e-9));
+  }
+`;
+
+const HALF = /* glsl */ `
+  uniform float half_;
+  uniform float away;
+  uniform float middle;
+  /* In half, what lies about the clock position away is taken off. */
+  void cutHalf(float phi) {
+    if (half_ > 0.5 && cos(phi + middle - away) > 1e-4) discard;
+  }
+`;
+
+export const WALL_VERTEX = /* glsl */ `
+  attribute vec2 place;
+  attribute float deviation;
+  attribute float doubt;
+  varying vec3 normal_;
+  varying vec2 place_;
+  varying float deviation_;
+  varying float doubt_;
+  void main() {
+    normal_ = normalMatrix * normal;
+    place_ = place;
+    deviation_ = deviation;
+    doubt_ = doubt;
+    gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  }
+`;
+
+export const WALL_FRAGMENT = /* glsl */ `
+  uniform float step_;
+  uniform float first;
+  uniform int count;
+  uniform vec3 bands[${MOST_LEVELS + 1}];
+  uniform vec3 lines[${MOST_LEVELS}];
+  uniform vec3 ink;
+  uniform vec3 ground;
+  uniform vec3 unknown;
+  uniform float radius;
+  uniform float pixel;
+  uniform vec4 keepouts[${MOST_KEEPOUTS}];
+  uniform float holes[${MOST_KEEPOUTS}];
+  uniform int keepoutCount;
+  uniform vec4 seats;
+  uniform vec3 cursor;
+  varying vec3 normal_;
+  varying vec2 place_;
+  varying float deviation_;
+  varying float doubt_;
+  ${LIGHT}
+  ${HALF}
+
+  /* Levels up to the m-th multiple of the step; zero is no level. */
+  int levelsTo(float m) {
+    return int(m - first) + 1 - (first < 0.0 && m >= 0.0 ? 1 : 0);
+  }
+  ${STROKE}
+  float apart(float phi, float from) {
+    return abs(mod(phi - from + 3.14159265, 6.2831853) - 3.14159265);
+  }
+
+  vec3 banded() {
+    int band = clamp(levelsTo(floor(deviation_ / step_)), 0, count);
+    return bands[band];
+  }
+
+  vec3 contoured(vec3 colour) {
+    float m = floor(deviation_ / step_ + 0.5);
+    int level = levelsTo(m) - 1;
+    if (m == 0.0 || level < 0 || level >= count) return colour;
+    float v = deviation_ - m * step_;
+    /* Low levels are dashed, along whichever way of the screen the line runs. */
+    vec2 slope = vec2(dFdx(deviation_), dFdy(deviation_));
+    float run = abs(slope.x) > abs(slope.y) ? gl_FragCoord.y : gl_FragCoord.x;
+    float dash = m < 0.0 ? 1.0 : step(fract(run / (8.0 * pixel)), 0.62);
+    return mix(colour, lines[level], dash * stroke(v, 1.1 * pixel, fwidth(deviation_)));
+  }
+
+  vec3 hatched(vec3 colour) {
+    if (doubt_ <= 1.0) return colour;
+    float stripe = abs(fract((gl_FragCoord.x - gl_FragCoord.y) / (8.5 * pixel)) - 0.5);
+    vec3 pale = mix(doubt_ > 8.0 ? unknown : colour, ground, 0.42);
+    return mix(pale, ink, 0.7 * (1.0 - smoothstep(0.07, 0.13, stripe)));
+  }
+
+  vec3 marked(vec3 colour) {
+    for (int i = 0; i < ${MOST_KEEPOUTS}; i++) {
+      if (i >= keepoutCount) break;
+      vec4 k = keepouts[i];
+      vec2 d = vec2(k.w >= 3.14 ? 0.0 : apart(place_.x, k.x) / k.w,
+                    abs(place_.y - 0.5 * (k.y + k.z)) / (0.5 * (k.z - k.y)));
+      float edge = (holes[i] > 0.5 ? length(d) : max(d.x, d.y)) - 1.0;
+      if (edge < 0.0) colour = mix(colour, ground, 0.75);
+      vec2 pace = fwidth(place_) / vec2(k.w, 0.5 * (k.z - k.y));
+      float near = step(edge, 1.0);
+      colour = mix(colour, ink, near * stroke(edge, 1.6 * pixel, max(pace.x, pace.y)));
+    }
+    for (int i = 0; i < 4; i++) {
+      if (seats[i] < 0.0) continue;
+      float dash = step(fract(place_.x * radius / (0.12 * radius)), 0.7);
+      colour = mix(colour, ink, dash * stroke(place_.y - seats[i], 1.6 * pixel, fwidth(place_.y)));
+    }
+    return colour;
+  }
+
+  vec3 pointedAt(vec3 colour) {
+    if (cursor.z < 0.5) return colour;
+    vec2 d = vec2(radius * apart(place_.x, cursor.x), place_.y - cursor.y);
+    float far = length(d);
+    float ring = 0.075 * radius;
+    vec2 pace = vec2(radius, 1.0) * fwidth(place_);
+    vec2 lines_ = vec2(stroke(d.x, 1.0 * pixel, pace.x), stroke(d.y, 1.0 * pixel, pace.y));
+    float cross_ = max(lines_.x, lines_.y) * step(ring, far);
+    float round_ = dot(d / max(far, 1e-6), pace);
+    round_ = max(abs(round_), 0.5 * min(pace.x, pace.y));
+    colour = mix(colour, ground, stroke(far - ring, 4.5 * pixel, round_));
+    return mix(colour, ink, max(cross_ * 0.75, stroke(far - ring, 2.0 * pixel, round_)));
+  }
+
+  void main() {
+    cutHalf(place_.x);
+    vec3 colour = pointedAt(marked(hatched(contoured(banded()))));
+    gl_FragColor = vec4(colour * lit(normal_, 0.9, 0.13), 1.0);
+  }
+`;
+
+export const BOSS_VERTEX = /* glsl */ `
+  attribute vec2 place;
+  attribute float face;
+  varying vec3 normal_;
+  varying vec2 place_;
+  varying float face_;
+  void main() {
+    normal_ = normalMatrix * normal;
+    place_ = place;
+    face_ = face;
+    gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  }
+`;
+
+export const BOSS_FRAGMENT = /* glsl */ `
+  uniform vec3 metal;
+  uniform vec3 cutMetal;
+  uniform vec3 ink;
+  uniform float pixel;
+  varying vec3 normal_;
+  varying vec2 place_;
+  varying float face_;
+  ${LIGHT}
+  ${HALF}
+
+  ${STROKE}
+
+  void main() {
+    if (face_ < 2.5) cutHalf(place_.x);
+    vec3 colour = face_ > 2.5 ? cutMetal : metal;
+    colour *= lit(normal_, 0.82, 0.24);
+    /* Hour ticks on the near rim, long ones at 12, 3, 6 and 9. */
+    if (face_ < 0.5) {
+      float hours = (place_.x + middle) * 1.90985932;
+      float near = hours - floor(hours + 0.5);
+      float quarter = step(abs(mod(floor(hours + 0.5) + 0.5, 3.0) - 0.5), 0.1);
+      float reach = mix(0.1, 0.2, quarter);
+      colour = mix(colour, ink, 0.85 * stroke(near, (1.2 + quarter) * pixel, fwidth(hours)) * step(place_.y, reach));
+    }
+    if (face_ < 1.5 || face_ > 2.5) {
+      float edge = max(stroke(place_.y, 1.6 * pixel, fwidth(place_.y)), stroke(1.0 - place_.y, 1.6 * pixel, fwidth(place_.y)));
+      colour = mix(colour, ink, 0.55 * edge);
+    }
+    gl_FragColor = vec4(colour, 1.0);
+  }
+`;
+
+/** Letters that face the eye and keep their size on the screen; `axis` turns an arrow the way it points. */
+export const MARK_VERTEX = /* glsl */ `
+  attribute vec3 centre;
+  attribute vec3 axis;
+  attribute vec2 corner;
+  attribute vec2 uv_;
+  attribute float minor;
+  uniform vec2 screen;
+  /* Sizes of the letters that matter most, and of the others, against their usual. */
+  uniform vec2 sizes;
+  uniform float lift;
+  varying vec2 at;
+  void main() {
+    at = uv_;
+    vec4 seen = modelViewMatrix * vec4(centre, 1.0);
+    vec4 clip = projectionMatrix * seen;
+    vec2 sized = corner * (minor > 0.5 ? sizes.y : sizes.x);
+    vec2 turned = sized;
+    if (dot(axis, axis) > 0.0) {
+      vec4 ahead = projectionMatrix * (modelViewMatrix * vec4(centre + axis, 1.0));
+      vec2 way = normalize((ahead.xy / ahead.w - clip.xy / clip.w) * screen);
+      turned = sized.x * vec2(way.y, -way.x) + sized.y * way;
+    }
+    /* Drawn as if it stood a little nearer, so that the rim it lies on does not swallow it. */
+    vec4 nearer = projectionMatrix * vec4(seen.xyz - lift * normalize(seen.xyz), 1.0);
+    gl_Position = vec4(clip.xy + turned * 2.0 / screen * clip.w, nearer.z / nearer.w * clip.w, clip.w);
+  }
+`;
+
+export const MARK_FRAGMENT = /* glsl */ `
+  uniform sampler2D letters;
+  varying vec2 at;
+  void main() {
+    vec4 colour = texture2D(letters, at);
+    if (colour.a < 0.05) discard;
+    gl_FragColor = colour;
+  }
+`;
+
+export const PIN_VERTEX = /* glsl */ `
+  attribute vec3 tint;
+  varying vec3 normal_;
+  varying vec3 tint_;
+  void main() {
+    mat4 here = modelViewMatrix * instanceMatrix;
+    normal_ = mat3(here) * normal;
+    tint_ = tint;
+    gl_Position = projectionMatrix * here * vec4(position, 1.0);
+  }
+`;
+
+export const PIN_FRAGMENT = /* glsl */ `
+  varying vec3 normal_;
+  varying vec3 tint_;
+  ${LIGHT}
+  void main() {
+    gl_FragColor = vec4(tint_ * lit(normal_, 0.85, 0.3), 1.0);
+  }
+`;
