@@ -36,7 +36,7 @@ export function DrawingPane() {
         <SectionLinks />
         <button
           type="button"
-          className="link-button"
+          className="fold-button"
           aria-expanded={!hidden}
           onClick={() => change({ drawingHidden: !hidden })}
         >

@@ -3,8 +3,8 @@ import { useEffect, useLayoutEffect, useRef } from 'react';
 import { type SectionName, useSession } from '../store/session.ts';
 import { SECTIONS } from './sections.ts';
 
-/** A section is being read once its head is above this share of the window. */
-const READING_LINE = 0.5;
+/** A section is being read once its head is above this share of what the drawing leaves of the window. */
+const READING_LINE = 0.4;
 const REST_MS = 150;
 
 /**
@@ -40,7 +40,8 @@ export function useNotebookPlace(ready: boolean): void {
 }
 
 function sectionInView(): SectionName {
-  const line = innerHeight * READING_LINE;
+  const shade = Number.parseFloat(getComputedStyle(document.documentElement).scrollPaddingTop) || 0;
+  const line = shade + (innerHeight - shade) * READING_LINE;
   const atEnd = scrollY + innerHeight >= document.documentElement.scrollHeight - 2;
   let found: SectionName = 'measure';
   for (const { name } of SECTIONS) {

@@ -30,13 +30,15 @@ export function CellLine({ bench, laid }: CellLineProps) {
   const where = `${clock.text} at ${shownRow.depthText} deep`;
   return (
     <div className="cell-line" role="status">
-      <p>
-        <b>{where}</b>
-        {cell.readings.length === 0 && <span className="soft">: nothing read yet</span>}
-      </p>
+      {cell.readings.length === 0 && (
+        <p>
+          <b>{where}</b> <span className="soft">nothing read yet</span>
+        </p>
+      )}
       {cell.readings.map((reading) => (
         <ReadingLine
           key={reading.id}
+          where={where}
           bench={bench}
           reading={reading}
           kind={laid.table.kind}
@@ -52,6 +54,7 @@ export function CellLine({ bench, laid }: CellLineProps) {
 }
 
 interface ReadingLineProps {
+  readonly where: string;
   readonly bench: Bench;
   readonly reading: TableReading;
   readonly kind: Instrument;
@@ -59,15 +62,22 @@ interface ReadingLineProps {
   use(text: string): Parameters<typeof setCell>[3];
 }
 
-function ReadingLine({ bench, reading, kind, use }: ReadingLineProps) {
+function ReadingLine({ where, bench, reading, kind, use }: ReadingLineProps) {
   const { bore, survey, surveySeen } = bench;
   const edit = useJob((state) => state.edit);
   const check = surveySeen?.checks.find(({ row, suspect }) => suspect && row === reading.row);
   const { leftOut } = reading;
-  if (!reading.ok) return <p className="fault">{sentence(reading.why)}</p>;
+  if (!reading.ok) {
+    return (
+      <p>
+        <b>{where}</b> <span className="fault">{sentence(reading.why)}</span>
+      </p>
+    );
+  }
   return (
     <>
       <p>
+        <b>{where}</b>{' '}
         {leftOut ? (
           <s>
             <Figure text={reading.echo} />
@@ -95,7 +105,7 @@ function ReadingLine({ bench, reading, kind, use }: ReadingLineProps) {
 }
 
 /** What a reading that counts says against the target. */
-function Meaning({ bench, reading, kind }: Omit<ReadingLineProps, 'use'>) {
+function Meaning({ bench, reading, kind }: Omit<ReadingLineProps, 'use' | 'where'>) {
   const { job, surveySeen } = bench;
   const across = kind === 'two-point' || kind === 'three-leg';
   const unit = across ? ' across' : kind === 'radius' ? ' per side' : '';

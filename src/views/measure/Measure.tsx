@@ -30,7 +30,12 @@ export function Measure({ bench }: { readonly bench: Bench }) {
         table={table}
         seen={surveySeen}
         says={`Readings, ${survey.name}`}
-        depthHead={survey.plan.face === 'A' ? 'depth' : 'from B'}
+        depthHead={
+          <>
+            <span className="head-word">{survey.plan.face === 'A' ? 'depth' : 'from B'}, </span>
+            {job.units}
+          </>
+        }
         onPick={pick}
       />
       {picked === null ? (

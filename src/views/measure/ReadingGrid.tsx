@@ -1,5 +1,5 @@
 /** The reading table: clock positions across, depths down, one reading (or repeats of it) in a cell. */
-import { memo, useEffect, useRef } from 'react';
+import { memo, type ReactNode, useEffect, useRef } from 'react';
 import type { SurveyEvaluation } from '../../evaluate.ts';
 import type { ReadingTable, TableRow } from '../../job/table.ts';
 import { inside } from '../../store/entry.ts';
@@ -15,7 +15,7 @@ export interface ReadingGridProps {
   readonly seen: SurveyEvaluation | null;
   /** Unit and face, for those who hear the table. */
   readonly says: string;
-  readonly depthHead: string;
+  readonly depthHead: ReactNode;
   /** Null: a cell again, no head. */
   onPick(picked: Picked | null): void;
 }

@@ -29,7 +29,7 @@ export function Read({ bench }: { readonly bench: Bench }) {
           {surveySeen.sections.length > 0 && (
             <SectionTable sections={surveySeen.sections} units={job.units} />
           )}
-          <Remarks remarks={surveySeen.notes} />
+          <Remarks remarks={surveySeen.notes.filter(({ kind }) => kind !== 'assumed')} />
           <Remarks head="What these readings cannot tell" remarks={surveySeen.blindSpots} />
         </>
       )}
