@@ -1,0 +1,154 @@
+import { seededRandom } from '../num/random.ts';
+import type { FitFailure } from './ending.ts';
+
+/**
+ * Points made ready for a fit. Inside a fit a coordinate is `(value - middle) / scale`, which lies
+ * between -1 and 1: far-off origins and large or small units then cost no digits. The scale is a
+ * power of two, so that dividing by it is exact.
+ */
+export interface Cloud {
+  /** the coordinates as given, one array each */
+  columns: readonly Float64Array[];
+  count: number;
+  /** middle of the box around all points, one number a column */
+  middle: readonly number[];
+  scale: number;
+  /** what rounding to doubles may have done to a coordinate when it was written, in scaled units */
+  grain: number;
+}
+
+/**
+ * Checks and measures the points in one pass each.
+ *
+ * @param given one array of numbers for each coordinate, all of the same length
+ * @param needed how many different points the feature needs
+ * @throws RangeError when the arrays differ in length
+ */
+export function readCloud(given: readonly ArrayLike<number>[], needed: number): Cloud | FitFailure {
+  const columns = given.map((c) => (c instanceof Float64Array ? c : Float64Array.from(c)));
+  const count = columns[0]!.length;
+  if (columns.some((c) => c.length !== count)) {
+    throw new RangeError(
+      `coordinates differ in number: ${columns.map((c) => c.length).join(', ')}`,
+    );
+  }
+  const boxes = columns.map(measure);
+  const rows = boxes.filter((box) => typeof box === 'number');
+  if (rows.length > 0) return { status: 'not-finite', row: Math.min(...rows) };
+  const found = differentPoints(columns, needed);
+  if (found < needed) return { status: 'too-few-points', needed, found };
+  const spans = boxes.filter((box) => typeof box !== 'number');
+  const half = Math.max(...spans.map(({ low, high }) => high / 2 - low / 2));
+  const largest = Math.max(...spans.map(({ low, high }) => Math.max(-low, high)));
+  // 2^-1000 keeps the inverse of the scale finite.
+  const scale = 2 ** Math.max(Math.ceil(Math.log2(half)), -1000);
+  return {
+    columns,
+    count,
+    middle: spans.map(({ low, high }) => low / 2 + high / 2),
+    scale,
+    grain: (Number.EPSILON * Math.max(largest, scale)) / scale,
+  };
+}
+
+/** Smallest and largest, or the first row that is not finite. */
+function measure(column: Float64Array): { low: number; high: number } | number {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < column.length; i++) {
+    const value = column[i]!;
+    // Infinity - Infinity and NaN - NaN are NaN.
+    if (!(value - value === 0)) return i;
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  return { low, high };
+}
+
+/** Number of different points, counted no further than `enough`. */
+function differentPoints(columns: readonly Float64Array[], enough: number): number {
+  const count = columns[0]!.length;
+  const found: number[] = [];
+  for (let i = 0; i < count && found.length < enough; i++) {
+    if (!found.some((row) => columns.every((c) => c[row] === c[i]))) found.push(i);
+  }
+  return found.length;
+}
+
+/**
+ * At most `limit` of the points, one drawn from each of `limit` even stretches of rows: a fixed
+ * step could fall in with the order of the rows and see two clock positions only. Fixed seed.
+ */
+export function sampleCloud(cloud: Cloud, limit: number): Cloud {
+  if (cloud.count <= limit) return cloud;
+  const random = seededRandom(limit);
+  const rows = Int32Array.from({ length: limit }, (_, k) =>
+    Math.floor(((k + random.uniform()) * cloud.count) / limit),
+  );
+  return {
+    ...cloud,
+    count: limit,
+    columns: cloud.columns.map((c) => Float64Array.from(rows, (row) => c[row]!)),
+  };
+}
+
+/** The coordinates in scaled units, copied: for samples. */
+export function scaledColumns({ columns, middle, scale }: Cloud): Float64Array[] {
+  return columns.map((column, d) => column.map((value) => (value - middle[d]!) / scale));
+}
+
+/** Mean of the points in scaled units. */
+export function meanOf({ columns, count, middle, scale }: Cloud): number[] {
+  return columns.map((column, d) => {
+    let sum = 0;
+    for (let i = 0; i < count; i++) sum += column[i]! - middle[d]!;
+    return sum / count / scale;
+  });
+}
+
+/** Mean product of the scaled coordinates about `mean`, d * d row-major. */
+export function scatterOf({ columns, count, middle, scale }: Cloud, mean: number[]): Float64Array {
+  const d = columns.length;
+  const scatter = new Float64Array(d * d);
+  const q = new Float64Array(d);
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j < d; j++) q[j] = (columns[j]![i]! - middle[j]!) / scale - mean[j]!;
+    for (let j = 0; j < d; j++) {
+      for (let k = 0; k < d; k++)
+        scatter[j * d + k] = scatter[j * d + k]! + (q[j]! * q[k]!) / count;
+    }
+  }
+  return scatter;
+}
+
+/** Points nearer than this many roundings to a line or plane lie in it. */
+const FLAT = 8;
+
+/**
+ * Whether all points lie, to rounding, on the line or plane through `mean` that every direction of
+ * `acrossAll` is square to.
+ */
+export function liesFlat(cloud: Cloud, mean: number[], acrossAll: number[][]): boolean {
+  return farthestAcross(cloud, mean, acrossAll) <= FLAT * cloud.grain;
+}
+
+/** Largest distance, in scaled units, of any point from that line or plane. */
+function farthestAcross(
+  { columns, count, middle, scale }: Cloud,
+  mean: number[],
+  acrossAll: number[][],
+): number {
+  let farthest = 0;
+  for (let i = 0; i < count; i++) {
+    let square = 0;
+    for (const across of acrossAll) {
+      let along = 0;
+      for (let j = 0; j < columns.length; j++) {
+        along += ((columns[j]![i]! - middle[j]!) / scale - mean[j]!) * across[j]!;
+      }
+      square += along * along;
+    }
+    if (square > farthest) farthest = square;
+  }
+  return Math.sqrt(farthest);
+}

@@ -1,0 +1,134 @@
+import { largestEigenvalue, symmetricEigen } from '../num/eigen.ts';
+import type { Solution } from '../num/gaussNewton.ts';
+import { invertNormal } from '../num/normalEquations.ts';
+import { type Cloud, liesFlat, meanOf, readCloud, sampleCloud, scatterOf } from './cloud.ts';
+import { cylinderStarts } from './cylinderStart.ts';
+import type { FitFailure } from './ending.ts';
+import {
+  bestEnd,
+  type Deviation,
+  magnification,
+  polish,
+  SAMPLE,
+  SURE,
+  standardError,
+} from './search.ts';
+import { type Vector, type Wall, wallDeviations, wallProblem } from './wall.ts';
+
+export type CylinderFit =
+  | {
+      status: 'ok';
+      /**
+       * `point` is the place on the axis level with the mean of the points; `direction` has
+       * length 1 and its largest component is positive
+       */
+      axis: { point: [number, number, number]; direction: [number, number, number] };
+      diameter: number;
+      /** passes over the points until nothing moved any more */
+      iterations: number;
+      /**
+       * by how much, at worst, an error made alike in size at every reading is magnified in the
+       * radius or the place of the axis at either end of the points
+       */
+      conditioning: number;
+      deviation: Deviation;
+      /** rows, from 0, of the least and the greatest deviation (the first such row) */
+      contacts: [number, number];
+    }
+  | FitFailure;
+
+/** An axis direction with a standard error above this, in radians (3 degrees), is none. */
+const LEAN_KNOWN = 0.05;
+
+/**
+ * Cylinder with the least sum of squared orthogonal distances, its axis in any direction (the
+ * least-squares cylinder of ISO 12180).
+ *
+ * Searches from several directions (see cylinderStart.ts) by Gauss-Newton steps on a point of the
+ * wall, its normal, the axis direction and the curvature. Five or six points may lie exactly on
+ * several cylinders: the smallest of them is reported. Large sets are first solved on 2048 of
+ * their points. Nothing is allocated per point when the coordinates are Float64Arrays.
+ *
+ * @param x any length unit; the answer is in the same one
+ * @param y as many as x
+ * @param z as many as x
+ * @throws RangeError when x, y and z differ in length
+ */
+export function fitCylinder(
+  x: ArrayLike<number>,
+  y: ArrayLike<number>,
+  z: ArrayLike<number>,
+): CylinderFit {
+  const cloud = readCloud([x, y, z], 5);
+  if ('status' in cloud) return cloud;
+  const sample = sampleCloud(cloud, SAMPLE);
+  const mean = meanOf(sample);
+  const { vectors } = symmetricEigen(scatterOf(sample, mean), 3);
+  const [across, between, along] = vectors as [number[], number[], number[]];
+  if (allFlat(cloud, sample, mean, [across, between])) return { status: 'on-a-line' };
+  if (allFlat(cloud, sample, mean, [across])) return { status: 'in-a-plane' };
+  const principal = [across, between, along] as unknown as [Vector, Vector, Vector];
+  const starts = cylinderStarts(sample, mean, principal);
+  const coarse = bestEnd(wallProblem(sample, mean), starts, (wall) => wall.k);
+  const best = sample === cloud ? coarse : polish(wallProblem(cloud, meanOf(cloud)), coarse);
+  if (best.ending !== 'converged') {
+    return { status: 'did-not-converge', iterations: best.iterations };
+  }
+  return describe(cloud, best);
+}
+
+/** The sample is asked first: it spares a pass over all points. */
+function allFlat(cloud: Cloud, sample: Cloud, mean: number[], acrossAll: number[][]): boolean {
+  return liesFlat(sample, mean, acrossAll) && liesFlat(cloud, mean, acrossAll);
+}
+
+function describe(cloud: Cloud, { state, normal, iterations }: Solution<Wall>): CylinderFit {
+  const inverse = invertNormal(normal);
+  if (inverse === null) return { status: 'arc-too-short' };
+  const error = standardError(cloud, normal);
+  const { p, a, m, k } = state;
+  if (!(k > SURE * error * Math.sqrt(inverse[24]!))) return { status: 'arc-too-short' };
+  if (!(error * lean(inverse, k) <= LEAN_KNOWN)) return { status: 'too-short-along-axis' };
+  const { low, high, lowRow, highRow, reach } = wallDeviations(cloud, state);
+  const { middle, scale } = cloud;
+  const place = (d: 0 | 1 | 2) => middle[d]! + scale * (p[d] - m[d] / k);
+  return {
+    status: 'ok',
+    axis: { point: [place(0), place(1), place(2)], direction: upright(a) },
+    diameter: (2 * scale) / k,
+    iterations,
+    conditioning: magnification(endsAndRadius(k, reach), inverse, cloud.count),
+    deviation: { min: scale * low, max: scale * high, range: scale * (high - low) },
+    contacts: [lowRow, highRow],
+  };
+}
+
+/** Standard error of the axis direction, in radians, for a standard error of 1 in a distance. */
+function lean(inverse: Float64Array, k: number): number {
+  const pitch = inverse[6]!;
+  const yaw = inverse[18]! / (k * k);
+  const both = inverse[8]! / k;
+  return Math.sqrt(largestEigenvalue([pitch, both, both, yaw], 2));
+}
+
+/**
+ * Rows: axis along the normal and sideways at the middle, the same two for the lean at `reach`
+ * from it, radius; each per unknown of the search.
+ */
+function endsAndRadius(k: number, reach: number): number[][] {
+  const bend = 1 / (k * k);
+  return [
+    [1, 0, 0, 0, bend],
+    [0, 0, -1 / k, 0, 0],
+    [0, reach, 0, 0, 0],
+    [0, 0, 0, -reach / k, 0],
+    [0, 0, 0, 0, -bend],
+  ];
+}
+
+function upright(a: Vector): [number, number, number] {
+  const size = a.map(Math.abs);
+  const largest = size.indexOf(Math.max(...size));
+  const sign = a[largest]! < 0 ? -1 : 1;
+  return [sign * a[0], sign * a[1], sign * a[2]];
+}

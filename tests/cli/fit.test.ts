@@ -1,0 +1,122 @@
+/** The `fit` command on text: what it reports and how it refuses. */
+import { describe, expect, it } from 'vitest';
+import { runFit } from '../../src/cli/fit.ts';
+
+const CIRCLE = { feature: 'circle', criterion: 'least-squares', units: 'mm' };
+const CYLINDER = { ...CIRCLE, feature: 'cylinder' };
+const SQUARE = 'x,y\n10,0\n0,10\n-10,0\n0,-10\n';
+
+function refusal(text: string, options = CIRCLE): string {
+  const report = runFit(text, options);
+  if (!('error' in report)) throw new Error('this was to be refused');
+  expect(report.error).not.toContain('\n');
+  return report.error;
+}
+
+describe('what fit reports', () => {
+  it('a circle, with the unit that was said', () => {
+    const report = runFit(SQUARE, { ...CIRCLE, units: 'in' });
+    expect(report).toMatchObject({
+      feature: 'circle',
+      criterion: 'least-squares',
+      units: 'in',
+      points: 4,
+      status: 'ok',
+      diameter: 20,
+      deviation: { min: 0, max: 0, range: 0 },
+      contacts: [0, 0],
+    });
+    expect(report).toHaveProperty('center');
+  });
+
+  it('a cylinder, with its axis', () => {
+    const rows = Array.from({ length: 24 }, (_, i) => {
+      const turn = (i % 8) * (Math.PI / 4);
+      return `${5 + 3 * Math.cos(turn)},${3 * Math.sin(turn)},${Math.floor(i / 8)}`;
+    });
+    const report = runFit(['x,y,z', ...rows].join('\n'), CYLINDER);
+    if ('error' in report || !('axis' in report)) throw new Error('no axis');
+    expect(report.diameter).toBeCloseTo(6, 13);
+    expect(report.axis.direction[2]).toBeCloseTo(1, 13);
+    expect(report.axis.point[0]).toBeCloseTo(5, 13);
+  });
+
+  it('every digit of a double survives the way in', () => {
+    const values = [
+      1 / 3,
+      -123456.78901234567,
+      1e-300,
+      6.02214076e23,
+      0.1 + 0.2,
+      123456789012345.6,
+      -0.000123,
+      900719925474099.25,
+    ];
+    for (const value of values) {
+      // Three points that make the value the center of the box: x - value and x + value.
+      const report = runFit(`x,y\n${value},0\n${value},1e20\n0,-1e20\n`, CIRCLE);
+      const exact = runFit(`x,y\n${value.toPrecision(17)},0\n${value},1e20\n0,-1e20\n`, CIRCLE);
+      expect(report).toEqual(exact);
+    }
+  });
+
+  it('spaces, either line end, a byte-order mark and empty last lines are nothing', () => {
+    const plain = runFit(SQUARE, CIRCLE);
+    const other = '\ufeff X , Y \r\n10, 0\r\n 0 ,+10.\r\n-1e1,.0\r\n0,-10\r\n\r\n \n';
+    expect(runFit(other, CIRCLE)).toEqual(plain);
+    expect(runFit(SQUARE.trimEnd(), CIRCLE)).toEqual(plain);
+  });
+});
+
+describe('what fit refuses, in one sentence', () => {
+  it('an unknown feature, criterion or unit, and says what there is', () => {
+    const cone = refusal(SQUARE, { ...CIRCLE, feature: 'cone' });
+    expect(cone).toContain('"cone"');
+    expect(cone).toContain('circle by least-squares');
+    expect(cone).toContain('cylinder by least-squares');
+    expect(refusal(SQUARE, { ...CIRCLE, criterion: 'minimum-zone' })).toContain('least-squares');
+    expect(refusal(SQUARE, { ...CIRCLE, feature: 'constructor' })).toContain('"constructor"');
+    expect(refusal(SQUARE, { ...CIRCLE, units: 'cm' })).toContain('mm or in');
+  });
+
+  it('nothing, blanks, a wrong header, a header alone', () => {
+    expect(refusal('')).toContain('empty');
+    expect(refusal(' \n\n')).toContain('empty');
+    expect(refusal('a;b\n1;2\n')).toContain('line 1: the header is "a;b"');
+    expect(refusal('1,2\n3,4\n')).toContain('x,y,z');
+    expect(refusal('x,y\n')).toContain('no points');
+    expect(refusal(`${'#'.repeat(1e7)}`)).toMatch(/^line 1: the header is "#{40}…"/);
+  });
+
+  it('columns of another feature', () => {
+    expect(refusal(SQUARE, CYLINDER)).toBe(
+      'line 1: a cylinder needs the columns x,y,z, and the header is x,y',
+    );
+    expect(refusal('x,y,z\n1,2,3\n')).toContain('needs the columns x,y,');
+  });
+
+  it('a ragged row, by line, row and number of columns', () => {
+    expect(refusal('x,y\n1,2\n3\n5,6\n')).toBe(
+      'line 3 (row 1, counted from 0) has 1 column; 2 are wanted: x,y',
+    );
+    expect(refusal('x,y\n1,2\n3,4,5\n')).toContain('row 1, counted from 0) has 3 columns');
+    expect(refusal('x,y\n1,2\n3,4,')).toContain('has 3 columns');
+    expect(refusal('x,y\n1,2\n\n3,4\n')).toContain('line 3 (row 1, counted from 0) is empty');
+  });
+
+  it('what is no finite number, by line, row and column', () => {
+    for (const cell of ['abc', 'inf', '-Infinity', 'NaN', '1e999', '0x10', '1_000', '1.2.3', '-']) {
+      const error = refusal(`x,y\n1,2\n3,${cell}\n`);
+      expect(error).toContain('line 3 (row 1, counted from 0), column y');
+      expect(error).toContain(`"${cell}"`);
+    }
+    expect(refusal('x,y\n,2\n')).toContain('column x: nothing is there');
+    expect(refusal(`x,y\n1,${'9a'.repeat(1e6)}\n`).length).toBeLessThan(200);
+  });
+
+  it('too few points, and points that leave the feature open', () => {
+    expect(refusal('x,y\n1,2\n')).toContain('at least 3 different points, and there is 1');
+    expect(refusal('x,y,z\n1,0,0\n0,1,0\n0,0,1\n', CYLINDER)).toContain('there are 3');
+    expect(refusal('x,y\n0,0\n1,1\n2,2\n')).toContain('one straight line');
+  });
+});
