@@ -1,0 +1,61 @@
+import { evaluate, type Memory } from '../../src/evaluate.ts';
+import { setReading } from '../../src/job/readingEdits.ts';
+import { seededRandom } from '../../src/num/random.ts';
+import {
+  bell,
+  clocks,
+  depthsWithin,
+  fading,
+  jobOf,
+  lobe,
+  measure,
+  round,
+  sum,
+  typedIn,
+} from '../fixtures/bores.ts';
+import type { Bench } from './bench.ts';
+
+const LENGTH = 50;
+const WORN = sum(round(32.5), lobe(2, 0.075, 0.4, fading(60)), bell('lorentzian', 0.1, 16));
+
+/**
+ * One reading typed over, then everything worked out anew: surface, profile, target, removal, zones.
+ *
+ * @param pace `quick`: the smoothness stays as it was learned before, as while someone types; `settled`: learned anew
+ */
+function typing(pairs: number, depths: number, pace: 'quick' | 'settled', bar?: number): Bench {
+  return {
+    name: `reading edit to evaluation, ${pairs} x ${depths}, ${pace}`,
+    ...(bar === undefined ? {} : { bar }),
+    prepare: () => {
+      const places = depthsWithin(depths, LENGTH);
+      const taken = measure(WORN, 'two-point', clocks(pairs), places, 0.005, seededRandom(1));
+      let job = jobOf({
+        taken,
+        length: LENGTH,
+        nominal: 65,
+        feature: { decisions: { target: typedIn('mm', 65.2, 3) } },
+      });
+      const memory: Memory = new Map();
+      evaluate(job, memory);
+      const middle = `r${Math.floor(taken.length / 2)}`;
+      let turn = 0;
+      return () => {
+        turn++;
+        // A value never typed before, so that nothing can be remembered of it.
+        const value = typedIn('mm', 65 + 1e-4 * (turn % 997), 4);
+        job = setReading(job, 'b', 's', middle, { value });
+        return evaluate(job, memory, pace);
+      };
+    },
+  };
+}
+
+export const benches: Bench[] = [
+  typing(6, 5, 'quick'),
+  typing(6, 5, 'settled'),
+  typing(12, 8, 'quick', 50),
+  typing(12, 8, 'settled'),
+  typing(36, 16, 'quick'),
+  typing(36, 16, 'settled'),
+];
