@@ -13,9 +13,10 @@ export function attempt(change: (job: Job) => Tried): string | null {
   return null;
 }
 
-/** A reason as a sentence of its own. */
+/** A reason as a sentence of its own; a file's name at its beginning stays as it is. */
 export function sentence(why: string): string {
   const text = why.trim();
   const end = /[.!?]$/.test(text) ? '' : '.';
+  if (/^\S+\.\w+:/.test(text)) return `${text}${end}`;
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}${end}`;
 }

@@ -1,12 +1,12 @@
 /**
- * Jobs kept on the device as they are typed. Every edit is written at once; while one write is under way
- * only the newest state waits behind it. Where the store stands (IndexedDB, a test's own) is the shelf's
- * business.
+ * Jobs kept on the device as they are typed. Every edit goes onto the slate before anything else happens, then
+ * onto the shelf; while one write to the shelf is under way only the newest state waits behind it. The slate
+ * is quick and holds one job; the shelf takes a moment, holds all, and is on the disk when it says so. What
+ * stands on the slate at the next start did not reach the shelf: it is put there first.
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Job } from '../job/schema.ts';
 import type { JobStore } from './job.ts';
-import type { Session } from './session.ts';
 
 /** A kept job, as the list shows it. */
 export interface KeptEntry {
@@ -19,20 +19,20 @@ export interface KeptJob extends KeptEntry {
   /** The job as the file would hold it. */
   readonly text: string;
 }
-/** Where the person was. */
-export interface KeptPlace {
-  readonly job: string;
-  readonly session: Session;
-}
-
 export interface Shelf {
   list(): Promise<readonly KeptEntry[]>;
   read(id: string): Promise<KeptJob | undefined>;
   write(job: KeptJob): Promise<void>;
   remove(id: string): Promise<void>;
-  readPlace(): Promise<KeptPlace | undefined>;
-  writePlace(place: KeptPlace): Promise<void>;
 }
+
+/** A few texts, written and read within the same turn; a slate that cannot be written to forgets. */
+export interface Slate {
+  get(key: string): string | null;
+  set(key: string, text: string): void;
+  wipe(key: string): void;
+}
+const UNWRITTEN = 'roundhand-unwritten';
 
 export interface KeepState {
   /** Newest first. */
@@ -49,24 +49,24 @@ export type KeepStore = StoreApi<KeepState>;
 export interface Keeper {
   readonly store: KeepStore;
   read(id: string): Promise<KeptJob | undefined>;
-  readPlace(): Promise<KeptPlace | undefined>;
   /** Takes a job off the device and hands it back, so that it can be put back. */
   remove(id: string): Promise<KeptJob | undefined>;
   putBack(job: KeptJob): Promise<void>;
-  /** Writes the place now. */
-  writePlace(place: KeptPlace): Promise<void>;
-  /** Looks again at what is on the device. */
-  refresh(): Promise<void>;
+  /** To be called at the start: brings what a crash left unwritten onto the shelf, and lists what is there. */
+  begin(): Promise<void>;
   /** Resolves when nothing waits to be written. */
   idle(): Promise<void>;
 }
 
-export function createKeeper(
-  shelf: Shelf,
-  bench: JobStore,
-  saveJob: (job: Job) => string,
-  now: () => number = Date.now,
-): Keeper {
+export interface KeeperTools {
+  readonly shelf: Shelf;
+  readonly slate: Slate;
+  readonly bench: JobStore;
+  saveJob(job: Job): string;
+  now(): number;
+}
+
+export function createKeeper({ shelf, slate, bench, saveJob, now }: KeeperTools): Keeper {
   const store = createStore<KeepState>()(() => ({
     jobs: [],
     safe: true,
@@ -75,36 +75,6 @@ export function createKeeper(
   }));
   const refuse = (fault: unknown) =>
     store.setState({ safe: false, refused: refusalSentence(fault) });
-  const note = ({ id, title, changed }: KeptEntry) => {
-    const others = store.getState().jobs.filter((job) => job.id !== id);
-    store.setState({ jobs: [{ id, title, changed }, ...others] });
-  };
-
-  let writing: Promise<void> | null = null;
-  let waiting: Job | null = null;
-  const writeAll = async () => {
-    while (waiting !== null) {
-      const job = waiting;
-      waiting = null;
-      const kept = { id: job.id, title: job.title, changed: now(), text: saveJob(job) };
-      await shelf.write(kept);
-      note(kept);
-    }
-    store.setState({ safe: true, refused: null });
-  };
-  const write = (job: Job) => {
-    waiting = job;
-    store.setState({ safe: false });
-    writing ??= writeAll()
-      .catch(refuse)
-      .finally(() => {
-        writing = null;
-      });
-  };
-  bench.subscribe((state, before) => {
-    if (state.job !== null && state.job !== before.job) write(state.job);
-  });
-
   const guarded = async <T>(act: () => Promise<T>): Promise<T | undefined> => {
     try {
       return await act();
@@ -115,14 +85,27 @@ export function createKeeper(
   };
   const refresh = async () => {
     const jobs = await guarded(() => shelf.list());
-    if (jobs !== undefined)
+    if (jobs !== undefined) {
       store.setState({ jobs: [...jobs].sort((a, b) => b.changed - a.changed) });
+    }
   };
+  const writer = createWriter(shelf, slate, store, refuse);
+  bench.subscribe(({ job }, before) => {
+    if (job === null || job === before.job) return;
+    writer.write({ id: job.id, title: job.title, changed: now(), text: saveJob(job) });
+  });
   return {
     store,
-    refresh,
+    idle: writer.idle,
     read: (id) => guarded(() => shelf.read(id)),
-    readPlace: () => guarded(() => shelf.readPlace()),
+    async begin() {
+      const left = unwritten(slate);
+      if (left !== null) {
+        writer.write(left);
+        await writer.idle();
+      }
+      await refresh();
+    },
     async remove(id) {
       const kept = await guarded(() => shelf.read(id));
       await guarded(() => shelf.remove(id));
@@ -133,13 +116,58 @@ export function createKeeper(
       await guarded(() => shelf.write(job));
       await refresh();
     },
-    async writePlace(place) {
-      await guarded(() => shelf.writePlace(place));
+  };
+}
+
+/** Slate at once, shelf one write at a time. */
+function createWriter(
+  shelf: Shelf,
+  slate: Slate,
+  store: KeepStore,
+  refuse: (fault: unknown) => void,
+) {
+  let writing: Promise<void> | null = null;
+  let waiting: KeptJob | null = null;
+  const writeAll = async () => {
+    while (waiting !== null) {
+      const job = waiting;
+      waiting = null;
+      await shelf.write(job);
+      const { id, title, changed } = job;
+      const others = store.getState().jobs.filter((one) => one.id !== id);
+      store.setState({ jobs: [{ id, title, changed }, ...others] });
+    }
+    slate.wipe(UNWRITTEN);
+    store.setState({ safe: true, refused: null });
+  };
+  return {
+    write(job: KeptJob) {
+      slate.set(UNWRITTEN, JSON.stringify(job));
+      waiting = job;
+      store.setState({ safe: false });
+      writing ??= writeAll()
+        .catch(refuse)
+        .finally(() => {
+          writing = null;
+        });
     },
     async idle() {
       while (writing !== null) await writing;
     },
   };
+}
+
+function unwritten(slate: Slate): KeptJob | null {
+  try {
+    const left: unknown = JSON.parse(slate.get(UNWRITTEN) ?? 'null');
+    const whole =
+      typeof left === 'object' &&
+      left !== null &&
+      ['id', 'title', 'text', 'changed'].every((key) => key in left);
+    return whole ? (left as KeptJob) : null;
+  } catch {
+    return null; // cut off in the middle: the shelf has what was there before
+  }
 }
 
 function refusalSentence(fault: unknown): string {

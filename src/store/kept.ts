@@ -3,8 +3,15 @@ import { saveJob } from '../job/parse.ts';
 import { jobStore } from './job.ts';
 import { createKeeper } from './keep.ts';
 import { browserShelf } from './shelf.ts';
+import { browserSlate } from './slate.ts';
 
-export const keeper = createKeeper(browserShelf(), jobStore, saveJob);
+export const keeper = createKeeper({
+  shelf: browserShelf(),
+  slate: browserSlate,
+  bench: jobStore,
+  saveJob,
+  now: Date.now,
+});
 
 /** Asks the browser once, at the first edit, not to clear what it keeps; it may say no. */
 const stop = jobStore.subscribe((state) => {

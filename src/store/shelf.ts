@@ -1,13 +1,12 @@
 /** The shelf in this browser: IndexedDB, each write on the disk before it counts as done. */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { KeptEntry, KeptJob, KeptPlace, Shelf } from './keep.ts';
+import type { KeptEntry, KeptJob, Shelf } from './keep.ts';
 
 interface Boards extends DBSchema {
   /** The whole job, as text. */
   jobs: { key: string; value: KeptJob };
   /** Titles alone, so that a list does not read every job. */
   entries: { key: string; value: KeptEntry };
-  place: { key: 'here'; value: KeptPlace };
 }
 const STRICT = { durability: 'strict' } as const;
 
@@ -19,7 +18,6 @@ export function browserShelf(name = 'roundhand'): Shelf {
       upgrade(db) {
         db.createObjectStore('jobs', { keyPath: 'id' });
         db.createObjectStore('entries', { keyPath: 'id' });
-        db.createObjectStore('place');
       },
       terminated() {
         opened = null;
@@ -49,11 +47,6 @@ export function browserShelf(name = 'roundhand'): Shelf {
         transaction.objectStore('entries').delete(id),
         transaction.done,
       ]);
-    },
-    readPlace: async () => (await open()).get('place', 'here'),
-    async writePlace(place) {
-      const transaction = (await open()).transaction('place', 'readwrite', STRICT);
-      await Promise.all([transaction.store.put(place, 'here'), transaction.done]);
     },
   };
 }

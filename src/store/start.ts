@@ -4,21 +4,16 @@ import { openDemo, openKept } from './files.ts';
 import { jobStore } from './job.ts';
 import { keeper } from './kept.ts';
 import { usePage } from './page.ts';
-import { FIRST_LOOK, type Session } from './session.ts';
+import { keptPlace } from './place.ts';
 
 export async function startBench(): Promise<void> {
-  await keeper.refresh();
-  const place = await keeper.readPlace();
-  if (place !== undefined && (await openKept(place.job, known(place.session)))) return;
+  await keeper.begin();
+  const place = keptPlace();
+  if (place !== null && (await openKept(place.job, place.session))) return;
   for (const { id } of keeper.store.getState().jobs) {
     if (await openKept(id)) return;
   }
   const [first] = demos;
   if (first !== undefined) await openDemo(first);
   if (jobStore.getState().job === null) usePage.getState().change({ newJob: true });
-}
-
-/** A place written by another version of the page may lack what this one looks at. */
-function known(session: Session): Session {
-  return { ...FIRST_LOOK, ...session };
 }

@@ -1,14 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { createJobStore } from '../../src/store/job.ts';
-import { createKeeper, type KeptJob, type KeptPlace, type Shelf } from '../../src/store/keep.ts';
-import { FIRST_LOOK } from '../../src/store/session.ts';
+import { createKeeper, type KeptJob, type Shelf, type Slate } from '../../src/store/keep.ts';
 import { benchJob, retitled } from './benchJob.ts';
 
 /** A shelf in memory whose writes finish only when told to. */
 function slowShelf() {
   const jobs = new Map<string, KeptJob>();
   const finish: (() => void)[] = [];
-  let place: KeptPlace | undefined;
   const state = { writes: 0, fault: null as Error | null };
   const shelf: Shelf = {
     list: async () => [...jobs.values()].map(({ id, title, changed }) => ({ id, title, changed })),
@@ -20,23 +18,31 @@ function slowShelf() {
       jobs.set(job.id, job);
     },
     remove: async (id) => void jobs.delete(id),
-    readPlace: async () => place,
-    writePlace: async (at) => {
-      place = at;
-    },
   };
   return { shelf, jobs, state, finishOne: () => finish.shift()?.() };
 }
 const turns = () => new Promise((resolve) => setTimeout(resolve, 0));
-function bench() {
+function bench(texts = new Map<string, string>()) {
   const slow = slowShelf();
+  const slate: Slate = {
+    get: (key) => texts.get(key) ?? null,
+    set: (key, text) => void texts.set(key, text),
+    wipe: (key) => void texts.delete(key),
+  };
   const store = createJobStore();
   let clock = 1000;
-  const keeper = createKeeper(slow.shelf, store, JSON.stringify, () => {
+  const now = () => {
     clock += 1;
     return clock;
+  };
+  const keeper = createKeeper({
+    shelf: slow.shelf,
+    slate,
+    bench: store,
+    saveJob: JSON.stringify,
+    now,
   });
-  return { ...slow, store, keeper };
+  return { ...slow, store, keeper, texts };
 }
 const namedError = (name: string) => Object.assign(new Error(name), { name });
 
@@ -77,7 +83,7 @@ describe('keeping jobs', () => {
       await keeper.idle();
     }
     expect(keeper.store.getState().jobs.map(({ id }) => id)).toEqual(['a', 'b']);
-    await keeper.refresh();
+    await keeper.begin();
     expect(keeper.store.getState().jobs.map(({ id }) => id)).toEqual(['a', 'b']);
   });
 
@@ -115,10 +121,35 @@ describe('keeping jobs', () => {
     expect(keeper.store.getState()).toMatchObject({ refused: null, safe: true });
   });
 
-  test('the place comes back as it was left', async () => {
-    const { keeper } = bench();
-    const place = { job: 'a', session: { ...FIRST_LOOK, roll: 0.4, draft: '2.00' } };
-    await keeper.writePlace(place);
-    expect(await keeper.readPlace()).toEqual(place);
+  test('what a crash cut off before it reached the shelf is there at the next start', async () => {
+    const crashed = bench();
+    crashed.store.getState().put(benchJob('a', 'start'));
+    crashed.store.getState().edit(retitled('just typed'));
+    // No write has finished: the page is gone, and only its texts are left.
+    const next = bench(crashed.texts);
+    const begun = next.keeper.begin();
+    next.finishOne();
+    await begun;
+    expect(next.jobs.get('a')?.title).toBe('just typed');
+    expect(next.keeper.store.getState().jobs.map(({ title }) => title)).toEqual(['just typed']);
+    expect(next.texts.size).toBe(0);
+  });
+
+  test('a text cut off in the middle does not stop the start', async () => {
+    for (const text of ['{"id":"a","ti', 'null', '{"id":"a"}', '7']) {
+      const { keeper, jobs, state } = bench(new Map([['roundhand-unwritten', text]]));
+      await keeper.begin();
+      expect(state.writes).toBe(0);
+      expect(jobs.size).toBe(0);
+    }
+  });
+
+  test('once everything is on the shelf nothing is left over', async () => {
+    const { store, keeper, finishOne, texts } = bench();
+    store.getState().put(benchJob('a'));
+    expect(texts.size).toBe(1);
+    finishOne();
+    await keeper.idle();
+    expect(texts.size).toBe(0);
   });
 });

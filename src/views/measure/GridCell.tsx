@@ -1,5 +1,14 @@
 /** One cell: what stands in it, or what is being typed into it; and on which side of the target it lies. */
-import { type ClipboardEvent, type KeyboardEvent, type MouseEvent, memo } from 'react';
+import {
+  type ClipboardEvent,
+  type CSSProperties,
+  type KeyboardEvent,
+  type MouseEvent,
+  memo,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from 'react';
 import { inside, type TableSize } from '../../store/entry.ts';
 import { usePage } from '../../store/page.ts';
 import { type Place, useSession } from '../../store/session.ts';
@@ -36,13 +45,21 @@ export const GridCell = memo(
     const draft = useSession((session) => (active ? session.draft : null));
     const unasked = useSession((session) => !keypadWanted(session.keypad));
     const look = useSession((session) => session.look);
-    const onFocus = (event: { currentTarget: HTMLInputElement }) => {
+    const input = useRef<HTMLInputElement>(null);
+    const [focused, setFocused] = useState(false);
+    const onFocus = () => {
       // A draft of another cell may still wait where a reload came between.
       if (!active) commit();
       look({ cell: { row, column }, cursor: place });
-      if (draft === null) event.currentTarget.select();
+      setFocused(true);
       if (!unasked) usePage.getState().change({ keypad: true });
     };
+    // After the whole text stands in the cell, so that typing replaces all of it.
+    useLayoutEffect(() => {
+      if (focused && useSession.getState().draft === null) input.current?.select();
+    }, [focused]);
+    const [first = '', ...repeats] = text.split('; ');
+    const whole = focused || draft !== null;
     return (
       <td
         data-near={near}
@@ -50,6 +67,7 @@ export const GridCell = memo(
         data-fault={mark.fault}
         data-suspect={mark.suspect}
         data-left-out={mark.leftOut}
+        style={{ '--letters': (draft ?? text).length } as CSSProperties}
       >
         <span className="cell-sign" aria-hidden="true">
           {mark.fault || mark.suspect ? '?' : SIGNS[mark.lean]}
@@ -63,16 +81,25 @@ export const GridCell = memo(
           enterKeyHint="next"
           autoComplete="off"
           spellCheck={false}
-          aria-label={`${label}${mark.leftOut ? ', left out' : SAID[mark.lean]}`}
+          aria-label={`${label}${repeats.length > 0 ? `, ${repeats.length + 1} readings` : ''}${mark.leftOut ? ', left out' : SAID[mark.lean]}`}
           aria-invalid={mark.fault}
-          value={draft ?? text}
+          ref={input}
+          value={draft ?? (whole ? text : first)}
           onChange={(event) => look({ cell: { row, column }, draft: event.target.value })}
           onFocus={onFocus}
           onMouseDown={selectWhole}
-          onBlur={commit}
+          onBlur={() => {
+            setFocused(false);
+            commit();
+          }}
           onKeyDown={onKeyDown}
           onPaste={onPaste}
         />
+        {repeats.length > 0 && !whole && (
+          <span className="cell-count" aria-hidden="true">
+            ×{repeats.length + 1}
+          </span>
+        )}
       </td>
     );
   },

@@ -1,0 +1,56 @@
+/** The page against axe-core, whole and in its parts, in both themes and on a phone. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from '@playwright/test';
+import { expect, test } from './page.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+}
+
+/** Rules that were checked and what was found; no rule checked would mean that axe did not run. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const found = await page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ violations: Violation[]; passes: unknown[] }> };
+    };
+    const { violations: bad, passes } = await axe.run();
+    return { bad, passed: passes.length };
+  });
+  expect(found.passed).toBeGreaterThan(10);
+  return found.bad.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
+  );
+}
+
+const SIZES = [
+  { width: 1440, height: 900 },
+  { width: 390, height: 844 },
+] as const;
+
+for (const theme of ['light', 'dark'] as const)
+  for (const viewport of SIZES)
+    test.describe(`${theme}, ${viewport.width} px`, () => {
+      test.use({ viewport });
+
+      test('no violation on the bench, in the menu, in a new job, or before heat', async ({
+        page,
+      }) => {
+        await page.addInitScript((value) => localStorage.setItem('roundhand-theme', value), theme);
+        await page.goto('');
+        await expect(page.locator('section[data-section="plan"]')).toContainText('Way of mending');
+        await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
+        expect(await violations(page), 'bench').toEqual([]);
+        await page.getByLabel('Way of mending').selectOption('squeeze');
+        await expect(page.getByText('Before any heat')).toBeVisible();
+        expect(await violations(page), 'safety questions').toEqual([]);
+        await page.getByRole('button', { name: 'Menu' }).click();
+        expect(await violations(page), 'menu').toEqual([]);
+        await page.getByRole('button', { name: 'New job' }).click();
+        expect(await violations(page), 'new job').toEqual([]);
+      });
+    });
