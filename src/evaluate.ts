@@ -97,10 +97,17 @@ function evaluateBore(
     surveys: feature.surveys.map((survey) => {
       const found = surveyFacts(job, feature, survey);
       const name = `${feature.id} ${survey.id}`;
-      const key = JSON.stringify([job.units, survey.name, facts, found, feature.decisions]);
+      const key = JSON.stringify([
+        job.units,
+        survey.name,
+        survey.wornSide,
+        facts,
+        found,
+        feature.decisions,
+      ]);
       const before = memory.get(name);
       if (before?.key === key) return before.done;
-      const earlier = pace === 'quick' ? before?.smoothness : undefined;
+      const earlier = pace === 'quick' && before?.done.surface ? before.smoothness : undefined;
       const { done, smoothness } = evaluateSurvey(
         job.units,
         facts,

@@ -14,6 +14,7 @@ async function look(baseDir: string): Promise<ICruiseResult> {
     ruleSet: { forbidden: [...RULES] },
     tsPreCompilationDeps: true,
     doNotFollow: { path: 'node_modules' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'types'] },
   });
   if (typeof output === 'string') throw new Error(`not a result: ${output}`);
   return output;
@@ -65,8 +66,8 @@ const PLANTED: Readonly<Record<string, readonly [file: string, code: string]>> =
   practice: ['src/practice/a.ts', "import { x } from '../views/ok.tsx';"],
   'practice-packages': ['src/practice/b.ts', "import 'react';"],
   cli: ['src/cli/a.ts', "import { x } from '../store/ok.ts';"],
-  store: ['src/store/a.ts', "import { x } from '../figures/ok.ts';"],
   'cli-types': ['src/cli/b.ts', "import { x } from '../bore/ok.ts';"],
+  store: ['src/store/a.ts', "import { x } from '../figures/ok.ts';"],
   views: ['src/views/a.tsx', "import { x } from '../geometry/ok.ts';"],
   'views-types': ['src/views/b.tsx', "import { x } from '../evaluate/ok.ts';"],
   app: ['src/app/a.tsx', "import { x } from '../drawings/ok.ts';"],

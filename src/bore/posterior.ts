@@ -24,7 +24,7 @@ export interface Posterior {
 }
 
 /** Values that never vary less than this are not believed: 1e-4 mm, far below any shop gauge. */
-const LEAST_SD = 1e-4;
+export const LEAST_SD = 1e-4;
 
 export function condition(
   d: Design,

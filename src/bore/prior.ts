@@ -3,8 +3,7 @@
  *
  * Each lobe's coefficients vary along the depth as a constant, a slope and a smooth part, independent from lobe
  * to lobe. Even lobes fall as 1 / (n^2 - 1), as a crescent's do; the first must be wide, since a crescent's
- * first lobe is 2.36 times its second (Fourier series of the half-wave cosine); odd lobes from 3 up are small but
- * never zero. A local part, short in angle and depth, stands for dents and gouges.
+ * first lobe is 2.36 times its second (Fourier series of the half-wave cosine); odd lobes from 3 up are never zero. A local part, short in angle and depth, stands for dents and gouges.
  */
 import { LOBES } from './instruments.ts';
 import type { Smoothness } from './types.ts';
@@ -16,8 +15,12 @@ const SIZE_SLOPE = 0.3;
 const DATUM_OFFSET = 1;
 const DATUM_LEAN = 0.5;
 const ODD_FLOOR = 0.004;
-/** A crescent's first lobe over its second: (w / 2) / (2 w / 3 pi). */
-const FIRST_RATIO = (3 * Math.PI) / 4;
+/**
+ * A crescent's first lobe is (w / 2) / (2 w / 3 pi) = 2.36 times its second; wider by 1.7, since the oval that scales it
+ * may be met small by chance and a part smaller than the bore has more first lobe still. Set on simulated crescents read
+ * by diameters (tests/laws/surface).
+ */
+const FIRST_RATIO = (1.7 * (3 * Math.PI)) / 4;
 
 /** How much less the first lobe bends along the depth than its size would let it: wear fades, axes stay straight. */
 const FIRST_LOBE_BEND = 0.2;
@@ -34,10 +37,10 @@ export interface DepthShape {
   readonly local: number;
 }
 
-/** Ratio of lobe n's standard deviation to the oval's, n >= 2. */
+/** Ratio of lobe n's standard deviation to the oval's, n >= 2: odd ones as even ones, as a worn-in smaller part leaves both. */
 function lobeRatio(n: number): number {
   const fall = 3 / (n * n - 1);
-  return n % 2 === 0 ? fall : 0.35 * fall;
+  return fall;
 }
 
 /** Fourier weights of a bump of LOCAL_ANGLE on the circle; they sum to 1, so `local` is its sd at a place. */

@@ -4,11 +4,12 @@
  * Each candidate shape is fitted to the mean diameter of every measured depth by weighted least squares; the
  * Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978: chi^2 + unknowns * ln depths) says which
  * explains them best for its number of unknowns. A shape counts as told only where no simpler or equally simple one
- * comes within 2 of it (Kass and Raftery 1995: less than 2 is not worth more than a bare mention).
+ * comes within 3 of it (Kass and Raftery 1995 call less than 2 not worth more than a bare mention; at 3 straight bores
+ * are called something else in fewer than one in twenty, tests/laws/profile).
  */
 import { linearLeastSquares } from '../num/leastSquares.ts';
 import { cosineColumn, sizeGain, TERMS } from './instruments.ts';
-import { meanCoefficients, type Posterior } from './posterior.ts';
+import { LEAST_SD, meanCoefficients, type Posterior } from './posterior.ts';
 import { measuredDepths } from './sections.ts';
 import type { Profile, ProfileShape } from './types.ts';
 
@@ -19,9 +20,12 @@ export interface DepthMean {
   readonly sd: number;
 }
 
-const TOLD = 2;
+const TOLD = 3;
 /** What a repairer would not call a shape, across, mm: below this all is straight. 0.0001 in. */
 const UNEVEN = 0.0025;
+
+/** Of two mouths the smaller counts as open when it opens at least this share of the other. */
+const OTHER_MOUTH = 0.2;
 
 /** Columns of a candidate shape beside the level, and how its unknowns must be signed to bear the name. */
 interface Candidate {
@@ -48,7 +52,7 @@ export function depthMeans(p: Posterior): DepthMean[] {
       let lobes = 0;
       for (let k = cosineColumn(1); k < TERMS; k++) lobes += p.design.gain[i * TERMS + k]! * c[k]!;
       const gain = sizeGain(s.instrument);
-      const w = (gain / (2 * s.sd * p.smoothness.noise)) ** 2;
+      const w = (gain / (2 * Math.max(s.sd * p.smoothness.noise, LEAST_SD))) ** 2;
       sum += (w * 2 * (s.value - lobes)) / gain;
       weight += w;
     }
@@ -125,7 +129,8 @@ function fitCandidate(
   }
   const amplitudes = c.columns.map((f, i) => fit.x[i + 1]! * extent(f, means));
   const greatest = amplitudes.reduce((m, v) => (Math.abs(v) > Math.abs(m) ? v : m), 0);
-  if (c.columns.length > 0 && Math.abs(greatest) < UNEVEN) return null;
+  const least = Math.max(UNEVEN, OTHER_MOUTH * Math.abs(greatest));
+  if (amplitudes.some((v) => Math.abs(v) < least)) return null;
   return {
     criterion: fit.sumSquares + unknowns * Math.log(means.length),
     unknowns,

@@ -99,35 +99,42 @@ export function variances(
   p: Posterior,
   basis: Float64Array,
 ): { all: Float64Array; seen: Float64Array } {
-  const { count } = p.design;
-  const columns = [0];
-  for (const n of p.design.seen) columns.push(cosineColumn(n), cosineColumn(n) + 1);
-  const taken = columns.map((a) =>
-    columns.map((b) => {
-      let sum = 0;
-      for (let i = 0; i < count; i++) {
-        sum += spread.whitened[a * count + i]! * spread.whitened[b * count + i]!;
-      }
-      return (a === b ? spread.prior[a]! : 0) - sum;
-    }),
-  );
+  const columns = [0, ...p.design.seen.flatMap((n) => [cosineColumn(n), cosineColumn(n) + 1])];
+  const covariance = leftOver(spread, p.design.count, columns);
   let unseen = 0;
   for (let n = 1; n <= LOBES; n++) {
     if (!p.design.seen.includes(n)) unseen += spread.prior[cosineColumn(n)]!;
   }
-  const size = basis.length / TERMS;
-  const seen = new Float64Array(size);
-  for (let i = 0; i < size; i++) {
+  const m = columns.length;
+  const seen = new Float64Array(basis.length / TERMS);
+  const wave = new Float64Array(m);
+  for (let i = 0; i < seen.length; i++) {
+    for (let a = 0; a < m; a++) wave[a] = basis[i * TERMS + columns[a]!]!;
     let sum = 0;
-    for (let a = 0; a < columns.length; a++) {
-      const row = taken[a]!;
+    for (let a = 0, k = 0; a < m; a++) {
       let inner = 0;
-      for (let b = 0; b < columns.length; b++) inner += row[b]! * basis[i * TERMS + columns[b]!]!;
-      sum += inner * basis[i * TERMS + columns[a]!]!;
+      for (let b = 0; b < a; b++, k++) inner += covariance[k]! * wave[b]!;
+      sum += wave[a]! * (2 * inner + covariance[k++]! * wave[a]!);
     }
     seen[i] = Math.max(0, sum);
   }
   return { seen, all: seen.map((v) => v + unseen) };
+}
+
+/** Posterior covariance of some columns, lower triangle row by row, mm2. */
+function leftOver(spread: DepthSpread, count: number, columns: readonly number[]): Float64Array {
+  const { whitened, prior } = spread;
+  const out = new Float64Array((columns.length * (columns.length + 1)) / 2);
+  for (let a = 0, k = 0; a < columns.length; a++) {
+    const rowA = columns[a]! * count;
+    for (let b = 0; b <= a; b++, k++) {
+      const rowB = columns[b]! * count;
+      let taken = 0;
+      for (let i = 0; i < count; i++) taken += whitened[rowA + i]! * whitened[rowB + i]!;
+      out[k] = (a === b ? prior[columns[a]!]! : 0) - taken;
+    }
+  }
+  return out;
 }
 
 /** Variances at every second depth, drawn out to a field of standard deviations. */

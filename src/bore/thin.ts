@@ -6,6 +6,9 @@ const MOST = 640;
 /** Cells: 5 degrees by a fortieth of the length. A lobe of order 6 varies by at most 3.4 % of itself in one. */
 const TURNS = 72;
 const LAYERS = 40;
+/** Never coarser than this, however many set-ups share the readings. */
+const FEWEST_TURNS = 24;
+const FEWEST_LAYERS = 4;
 
 /**
  * Readings of one kind and set-up in one cell become their mean, with the standard deviation of a mean.
@@ -17,9 +20,10 @@ export function thin(sightings: readonly Sighting[], length: number): readonly S
   let turns = TURNS;
   for (;;) {
     const cells = gather(sightings, length, turns, layers);
-    if (cells.size <= MOST) return [...cells.values()].map(meanOf);
-    layers = Math.max(4, Math.round(layers * 0.8));
-    turns = Math.max(24, Math.round(turns * 0.9));
+    const coarsest = layers === FEWEST_LAYERS && turns === FEWEST_TURNS;
+    if (cells.size <= MOST || coarsest) return [...cells.values()].map(meanOf);
+    layers = Math.max(FEWEST_LAYERS, Math.floor(layers * 0.8));
+    turns = Math.max(FEWEST_TURNS, Math.floor(turns * 0.9));
   }
 }
 

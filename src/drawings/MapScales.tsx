@@ -38,13 +38,18 @@ export function MapScales({ map, frame, theme }: Props) {
       ))}
       <text x={left} y={top - 8} fontFamily={WORDS} fontSize={13}>{`rim · ${map.face}`}</text>
       <text x={left + across} y={top - 8} textAnchor="end" fontFamily={WORDS} fontSize={13}>
-        {`${MAP_UNIT_NAME[map.units]} per side`}
+        {`${MAP_UNIT_NAME[map.units]} per side${stretchWords(frame.stretch)}`}
       </text>
       {map.load !== null && (
         <Load x={left + map.load * frame.scaleX} frame={frame} palette={palette} />
       )}
     </g>
   );
+}
+
+/** Nothing where the map is in true proportion, or so nearly that nobody sees it. */
+function stretchWords(stretch: number): string {
+  return Math.abs(stretch - 1) < 0.05 ? '' : ` · depth ×${stretch.toFixed(1)}`;
 }
 
 /** Every n-th tick, so that none comes closer to the next than `least`. */

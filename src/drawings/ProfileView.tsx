@@ -8,9 +8,8 @@ interface Props {
   readonly theme: Theme;
   readonly width: number;
   readonly height: number;
-  /** Writes a diameter and a depth in the units of the job, without the unit. */
-  readonly diameterText: (mm: number) => string;
-  readonly depthText: (mm: number) => string;
+  /** Depth pointed at, in the job's units; null none. */
+  readonly at: number | null;
 }
 
 const MARGIN = { left: 62, right: 16, top: 12, bottom: 26 } as const;
@@ -22,7 +21,7 @@ const DASH: Readonly<Record<(typeof LINES)[number], string | undefined>> = {
 };
 
 /** Least, mean and greatest diameter from the rim (left) to the bottom, with the size that is wanted. */
-export function ProfileView({ profile, theme, width, height, diameterText, depthText }: Props) {
+export function ProfileView({ profile, theme, width, height, at }: Props) {
   const palette = paletteOf(theme);
   const { least, greatest } = profile.range;
   const room = Math.max(0.08 * (greatest - least), 1e-3);
@@ -33,6 +32,8 @@ export function ProfileView({ profile, theme, width, height, diameterText, depth
       (p) => round(x(p.z)),
       (p) => round(y(p[of])),
     ).defined((p) => Number.isFinite(p[of]))(profile.points) ?? '';
+  const diameters = y.ticks(4);
+  const diameterText = y.tickFormat(4);
   const bottom = height - MARGIN.bottom;
   return (
     <svg
@@ -41,13 +42,13 @@ export function ProfileView({ profile, theme, width, height, diameterText, depth
       width={width}
       height={height}
       role="img"
-      aria-label={`Diameter along the depth, across: from ${diameterText(least)} to ${diameterText(greatest)}`}
+      aria-label={`Diameter along the depth, across: from ${least.toFixed(4)} to ${greatest.toFixed(4)} ${profile.units}`}
       fontFamily={LETTERS}
       fontSize={12}
     >
       <g stroke={palette.frame} fill={palette.inkSoft}>
         <path d={`M${MARGIN.left} ${MARGIN.top}V${bottom}H${width - MARGIN.right}`} fill="none" />
-        {y.ticks(4).map((tick) => (
+        {diameters.map((tick) => (
           <text
             key={tick}
             x={MARGIN.left - 6}
@@ -60,7 +61,7 @@ export function ProfileView({ profile, theme, width, height, diameterText, depth
         ))}
         {x.ticks(5).map((tick) => (
           <text key={tick} x={round(x(tick))} y={bottom + 18} textAnchor="middle" stroke="none">
-            {depthText(tick)}
+            {tick}
           </text>
         ))}
       </g>
@@ -70,6 +71,17 @@ export function ProfileView({ profile, theme, width, height, diameterText, depth
           stroke={palette.tealText}
           strokeWidth={1.5}
         />
+      )}
+      {profile.seats.map(({ from, to }) => (
+        <path
+          key={from}
+          d={`M${round(x(from))} ${bottom - 3}H${round(x(to))}`}
+          stroke={palette.tealText}
+          strokeWidth={5}
+        />
+      ))}
+      {at !== null && (
+        <path d={`M${round(x(at))} ${MARGIN.top}V${bottom}`} stroke={palette.inkSoft} />
       )}
       {LINES.map((of) => (
         <path

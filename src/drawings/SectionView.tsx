@@ -10,13 +10,15 @@ interface Props {
   readonly size: number;
   /** In words, at which depth: `0.40 in deep`. */
   readonly depth: string;
+  /** Clock position pointed at, radians; null none. */
+  readonly at: number | null;
 }
 
 const MARGIN = 26;
 const HOURS = [12, 3, 6, 9];
 
 /** The bore cut across at one depth, wear drawn larger, with what is wanted and the average round. */
-export function SectionView({ section, theme, size, depth }: Props) {
+export function SectionView({ section, theme, size, depth, at: pointed }: Props) {
   const palette = paletteOf(theme);
   const middle = size / 2;
   const scale = (middle - MARGIN) / section.reach;
@@ -53,6 +55,14 @@ export function SectionView({ section, theme, size, depth }: Props) {
           />
         )}
         <path d={ring(section.outline)} stroke={palette.ink} strokeWidth={2} />
+        {pointed !== null && (
+          <path
+            d={`M0 0L${round(section.reach * scale * Math.sin(pointed))} ${round(
+              -section.reach * scale * Math.cos(pointed),
+            )}`}
+            stroke={palette.inkSoft}
+          />
+        )}
         {section.touched.map(({ at, row }) => (
           <circle
             key={`${row} ${at[0]}`}

@@ -112,7 +112,7 @@ export function bandColours(steps: Steps, theme: Theme): string[] {
 }
 
 /** Relative luminance as WCAG 2.2 defines it. */
-export function luminance(colour: string): number {
+function luminance(colour: string): number {
   const { r, g, b } = rgb(colour);
   const linear = (c: number) =>
     c / 255 <= 0.04045 ? c / 255 / 12.92 : ((c / 255 + 0.055) / 1.055) ** 2.4;

@@ -11,7 +11,14 @@ import { type Mark, marksOf } from './marks.ts';
 import { doubtField } from './mesh.ts';
 import { KEEPOUT_NAMES } from './place.ts';
 import { resample, turned } from './sample.ts';
-import { chooseSteps, MAP_UNIT, type Steps, type Units, usualRange } from './steps.ts';
+import {
+  chooseSteps,
+  MAP_UNIT,
+  middleOfField,
+  type Steps,
+  type Units,
+  usualRange,
+} from './steps.ts';
 import { rangeOf, type Wall, wallOf } from './wall.ts';
 
 export type Rings = readonly (readonly Point[])[];
@@ -89,14 +96,7 @@ export function mapFigure(
     about: wall.about,
     steps,
     ...shading(wall, steps, cut, frame),
-    zones: survey.zones.map((zone) => ({
-      x: xOf(zone.theta),
-      y: zone.z,
-      text: zoneText(zone.peak, zone.give, units),
-      kind: zone.kind,
-      weight: Math.abs(zone.peak) * Math.sqrt(zone.area),
-      reach: Math.sqrt(zone.area / Math.PI),
-    })),
+    zones: zonesOf(survey, units, xOf),
     clockTicks: clockTicks(cut, wall.radius),
     depthTicks: depthTicks(wall.length, units),
     marks: marksOf(survey).map((mark) => ({ ...mark, x: xOf(mark.theta), y: mark.z })),
@@ -108,10 +108,28 @@ export function mapFigure(
   };
 }
 
+/** The zones that a figure can be given for: a peak that rounds to nothing is none. */
+function zonesOf(
+  survey: SurveyEvaluation,
+  units: Units,
+  xOf: (theta: number) => number,
+): MapZone[] {
+  return survey.zones
+    .map((zone) => ({
+      x: xOf(zone.theta),
+      y: zone.z,
+      text: zoneText(zone.peak, zone.give, units),
+      kind: zone.kind,
+      weight: Math.abs(zone.peak) * Math.sqrt(zone.area),
+      reach: Math.sqrt(zone.area / Math.PI),
+    }))
+    .filter(({ text }) => Number(text) !== 0);
+}
+
 /** Contour steps for a wall; the scene and the map use the same. */
 export function stepsOf(wall: Wall, units: Units): Steps {
   const { least, greatest } = rangeOf(wall);
-  return chooseSteps(least, greatest, units, usualRange(wall.deviation));
+  return chooseSteps(least, greatest, units, usualRange(wall.deviation), middleOfField(wall.give));
 }
 
 function shading(wall: Wall, steps: Steps, cut: number, frame: Frame) {
@@ -128,7 +146,7 @@ function shading(wall: Wall, steps: Steps, cut: number, frame: Frame) {
 }
 
 /** A signed figure in units of the map (`−3.5`), to one decimal where its give-or-take allows it. */
-export function zoneText(peak: number, give: number, units: Units): string {
+function zoneText(peak: number, give: number, units: Units): string {
   const unit = MAP_UNIT[units];
   const text = (Math.abs(peak) / unit).toFixed(give / unit > 1 ? 0 : 1);
   if (Number(text) === 0) return text;

@@ -17,11 +17,14 @@ export interface MapFrame {
 }
 
 const MARGIN = { left: 46, right: 14, top: 24, bottom: 26 } as const;
-/** A map lower than this cannot be read; one higher than its own width is no map of a bore any more. */
+/** A map lower than this cannot be read, and has its depth stretched. */
 const LEAST_DOWN = 150;
+/** A map narrower than this cannot either; a very deep bore has its depth pressed. */
+const LEAST_ACROSS = 280;
 
 /**
- * In true proportion where that can be read, else with the depth stretched (or pressed), which `stretch` states.
+ * In true proportion where that can be read, else with the depth stretched or pressed, which `stretch` states.
+ * @param width room across, px; a deep bore may leave some of it
  * @param most greatest height of the whole drawing, px
  */
 export function mapFrame(
@@ -29,12 +32,16 @@ export function mapFrame(
   width: number,
   most: number = Number.POSITIVE_INFINITY,
 ): MapFrame {
-  const across = Math.max(40, width - MARGIN.left - MARGIN.right);
+  const room = {
+    across: Math.max(40, width - MARGIN.left - MARGIN.right),
+    down: Math.max(LEAST_DOWN, most - MARGIN.top - MARGIN.bottom),
+  };
+  const asTrue = (room.down * wide) / deep;
+  const across = Math.min(room.across, Math.max(asTrue, LEAST_ACROSS));
   const scaleX = across / wide;
-  const room = Math.min(most - MARGIN.top - MARGIN.bottom, 1.2 * across);
-  const down = Math.max(Math.min(deep * scaleX, room), LEAST_DOWN);
+  const down = Math.min(Math.max(deep * scaleX, LEAST_DOWN), room.down);
   return {
-    width,
+    width: across + MARGIN.left + MARGIN.right,
     height: down + MARGIN.top + MARGIN.bottom,
     left: MARGIN.left,
     top: MARGIN.top,

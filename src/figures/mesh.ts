@@ -26,7 +26,7 @@ export interface WallShape {
 }
 
 /** `doubt` of a place of which nothing is known. */
-export const UNKNOWN_DOUBT = 9;
+const UNKNOWN_DOUBT = 9;
 
 export interface WallMesh {
   /** x, y, z of each vertex. */

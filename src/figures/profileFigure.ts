@@ -1,6 +1,8 @@
-/** How the bore's size goes along the depth: least, mean and greatest diameter, across, mm. */
+/** How the bore's size goes along the depth: least, mean and greatest diameter, across, in the job's units. */
 import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
+import { inUnits } from '../job/units.ts';
 import { linearAt } from './sample.ts';
+import type { Units } from './steps.ts';
 
 export interface ProfilePoint {
   readonly z: number;
@@ -10,52 +12,67 @@ export interface ProfilePoint {
 }
 
 export interface ProfileFigure {
+  readonly units: Units;
   readonly length: number;
   /** From the rim to the bottom; NaN where a depth is not known. */
   readonly points: readonly ProfilePoint[];
   /** What was measured at each depth with readings. */
   readonly measured: readonly ProfilePoint[];
-  /** Diameter wanted, mm; NaN not known. */
+  /** Diameter wanted; NaN not known. */
   readonly target: number;
   readonly seats: BoreFacts['seats'];
   readonly range: { readonly least: number; readonly greatest: number };
 }
 
 /** @returns null where the survey has no surface */
-export function profileFigure(survey: SurveyEvaluation, facts: BoreFacts): ProfileFigure | null {
+export function profileFigure(
+  survey: SurveyEvaluation,
+  facts: BoreFacts,
+  units: Units,
+): ProfileFigure | null {
   const { surface } = survey;
   if (surface === null) return null;
   const { grid, mean } = surface;
-  const points = Array.from(grid.z, (z) => {
-    const across = Array.from(
-      grid.theta,
-      (theta) => linearAt(grid, mean, theta, z) + linearAt(grid, mean, theta + Math.PI, z),
-    );
-    return {
-      z,
-      least: Math.min(...across),
-      mean: across.reduce((sum, d) => sum + d, 0) / across.length,
-      greatest: Math.max(...across),
-    };
-  });
+  const shown = (mm: number) => inUnits(mm, units);
+  const points = Array.from(grid.z, (z) => pointAt(grid, mean, z, shown));
   const measured = survey.sections
     .filter((section) => section.count > 0)
     .map(({ z, least, meanDiameter, greatest }) => ({
-      z,
-      least: least.diameter,
-      mean: meanDiameter,
-      greatest: greatest.diameter,
+      z: shown(z),
+      least: shown(least.diameter),
+      mean: shown(meanDiameter),
+      greatest: shown(greatest.diameter),
     }));
-  const target = survey.target?.diameter ?? Number.NaN;
+  const target = shown(survey.target?.diameter ?? Number.NaN);
   const all = [...points, ...measured].flatMap((p) => [p.least, p.greatest]);
   const known = [...all, target].filter(Number.isFinite);
   if (!(known.length > 0)) return null;
   return {
-    length: grid.z[grid.z.length - 1]!,
+    units,
+    length: shown(grid.z[grid.z.length - 1]!),
     points,
     measured,
     target,
-    seats: facts.seats,
+    seats: facts.seats.map(({ from, to }) => ({ from: shown(from), to: shown(to) })),
     range: { least: Math.min(...known), greatest: Math.max(...known) },
+  };
+}
+
+type Grid = NonNullable<SurveyEvaluation['surface']>['grid'];
+
+function pointAt(
+  grid: Grid,
+  mean: Float64Array,
+  z: number,
+  shown: (mm: number) => number,
+): ProfilePoint {
+  const across = Array.from(grid.theta, (theta) =>
+    shown(linearAt(grid, mean, theta, z) + linearAt(grid, mean, theta + Math.PI, z)),
+  );
+  return {
+    z: shown(z),
+    least: Math.min(...across),
+    mean: across.reduce((sum, d) => sum + d, 0) / across.length,
+    greatest: Math.max(...across),
   };
 }

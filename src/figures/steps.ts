@@ -10,6 +10,8 @@ export const MAP_UNIT_NAME: Readonly<Record<Units, string>> = { in: 'thou', mm: 
 
 /** No side of zero is split into more steps than this by choice. */
 const MOST_STEPS = 7;
+/** A wall is split into about so many steps at least, however little is known of it. */
+const LEAST_STEPS = 3;
 /** Lines beyond this many steps from zero (a deep gouge in a fine map) would only blacken it. */
 const FARTHEST_STEP = 14;
 /** Finest step, in units of the map. */
@@ -29,18 +31,23 @@ export interface Steps {
 }
 
 /**
- * Contours for deviations from `least` to `greatest`, mm, where `usual` is the range without its rarest places
- * (it sets the step). A range that does not span zero is split on its own.
+ * Contours for deviations from `least` to `greatest`, mm. A range that does not span zero is split on its own.
+ *
+ * @param usual the range without its rarest places, which sets the step
+ * @param give usual give-or-take of the deviations: steps finer than that would mean little, and are taken only
+ *   where nothing would be left to see
  */
 export function chooseSteps(
   least: number,
   greatest: number,
   units: Units,
   usual: { readonly least: number; readonly greatest: number } = { least, greatest },
+  give = 0,
 ): Steps {
   const unit = MAP_UNIT[units];
   const reach = reachOf(usual.least, usual.greatest);
-  const stepInUnits = roundStep(reach / MOST_STEPS / unit);
+  const wanted = Math.max(reach / MOST_STEPS, Math.min(give || 0, reach / LEAST_STEPS));
+  const stepInUnits = roundStep(wanted / unit);
   const step = stepInUnits * unit;
   return { units, step, stepInUnits, levels: levelsIn(least, greatest, step) };
 }
@@ -84,6 +91,12 @@ export function usualRange(field: Float64Array, rare = 0.01): { least: number; g
     least: sorted[skip] ?? Number.NaN,
     greatest: sorted[sorted.length - 1 - skip] ?? Number.NaN,
   };
+}
+
+/** The middle one of a field's known values; NaN where there are none. */
+export function middleOfField(field: Float64Array): number {
+  const sorted = field.filter((value) => Number.isFinite(value)).sort();
+  return sorted[sorted.length >> 1] ?? Number.NaN;
 }
 
 /** Index of the band that holds a value: 0 below the first level, levels.length above the last. */

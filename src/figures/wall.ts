@@ -78,7 +78,7 @@ export function rangeOf(wall: Wall): { least: number; greatest: number } {
 }
 
 /** Share of a figure that its give-or-take may reach before the place counts as uncertain. */
-export const DOUBT_SHARE = 0.5;
+const DOUBT_SHARE = 0.5;
 
 /**
  * How doubtful a place is; above 1 it is hatched. A place is uncertain where its give-or-take is larger than a

@@ -86,13 +86,13 @@ describe('report on a CSV of readings', () => {
     const { out } = await run('report', file, ...csvOptions, '--json');
     const { deviation, removal } = JSON.parse(out).bores[0].surveys[0];
     let taken = 0;
-    deviation.forEach((row: number[], iz: number) =>
-      row.forEach((e, it) => {
+    for (const [iz, row] of deviation.entries()) {
+      for (const [it, e] of row.entries()) {
         expect(removal.likely[iz][it]).toBeCloseTo(Math.max(0, -e), 12);
         expect(removal.sure[iz][it]).toBeLessThanOrEqual(removal.likely[iz][it]);
         if (removal.likely[iz][it] > 0) taken++;
-      }),
-    );
+      }
+    }
     expect(taken).toBeGreaterThan(1000);
   });
 
@@ -161,11 +161,9 @@ describe('bad input: one sentence, exit 1', () => {
       'empty surveys',
       'x.json',
       () =>
-        edited((j) =>
-          j.features.forEach((f: { surveys: { readings: unknown[] }[] }) =>
-            f.surveys.forEach((s) => (s.readings = [])),
-          ),
-        ),
+        edited((j) => {
+          for (const f of j.features) for (const survey of f.surveys) survey.readings = [];
+        }),
       /no readings/,
     ],
     ['rubbish of 10 MB', 'x.json', () => 'z!'.repeat(5_000_000), /no job/],

@@ -7,6 +7,7 @@ import { Choice } from '../parts/Choice.tsx';
 import { Disclosure } from '../parts/Disclosure.tsx';
 import { Field } from '../parts/Field.tsx';
 import { Icon } from '../parts/Icon.tsx';
+import { useDraft } from '../parts/useDraft.ts';
 import { Menu } from './Menu.tsx';
 import { Stages } from './Stages.tsx';
 
@@ -27,16 +28,29 @@ export function Bar() {
   );
 }
 
+/** The title is as long as it is, so it may take a second line where the page is narrow. */
 function Title({ title }: { readonly title: string }) {
   const edit = useJob((state) => state.edit);
+  const { draft, shown, setDraft, enter, onKeyDown } = useDraft(title, (text) =>
+    edit((job) => rename(job, text)),
+  );
   return (
     <h1>
-      <Field
-        label="Title of the job"
-        kind="words"
-        value={title}
+      <textarea
+        className="field"
+        aria-label="Title of the job"
+        rows={1}
+        spellCheck={false}
         placeholder="Untitled job"
-        onEnter={(text) => edit((job) => rename(job, text))}
+        data-typing={draft !== null}
+        value={shown}
+        onChange={(event) => setDraft(event.target.value.replace(/\s+/g, ' '))}
+        onFocus={(event) => event.target.select()}
+        onBlur={enter}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.preventDefault();
+          onKeyDown(event);
+        }}
       />
     </h1>
   );

@@ -28,10 +28,12 @@ export function Stages({ bench }: { readonly bench: Bench }) {
             </button>
           </li>
         ))}
+        <li>
+          <Disclosure label="Add a stage" buttonClass="chip chip-add" button={<Icon name="plus" />}>
+            {(close) => <NextStages bench={bench} close={close} />}
+          </Disclosure>
+        </li>
       </ol>
-      <Disclosure label="Add a stage" buttonClass="chip chip-add" button={<Icon name="plus" />}>
-        {(close) => <NextStages bench={bench} close={close} />}
-      </Disclosure>
     </nav>
   );
 }

@@ -15,7 +15,7 @@ export function AddPlaces({ bench }: { readonly bench: Bench }) {
       <Field
         label="Depth to add"
         value=""
-        placeholder="1.25"
+        placeholder={job.units === 'in' ? '1.25' : '20'}
         onEnter={(text) =>
           add((now) => addDepth(now, bore.id, survey.id, { text, unit: job.units }))
         }

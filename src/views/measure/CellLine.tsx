@@ -35,10 +35,10 @@ export function CellLine({ bench, laid }: CellLineProps) {
           <b>{where}</b> <span className="soft">nothing read yet</span>
         </p>
       )}
-      {cell.readings.map((reading) => (
+      {cell.readings.map((reading, at) => (
         <ReadingLine
           key={reading.id}
-          where={where}
+          where={at === 0 ? where : ''}
           bench={bench}
           reading={reading}
           kind={laid.table.kind}

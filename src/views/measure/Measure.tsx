@@ -11,6 +11,7 @@ import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
 import { PlaceLine } from './PlaceLine.tsx';
 import type { Picked } from './picked.ts';
 import { ReadingGrid } from './ReadingGrid.tsx';
+import { StageLine } from './StageLine.tsx';
 
 export function Measure({ bench }: { readonly bench: Bench }) {
   const laid = useTable();
@@ -56,6 +57,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
         <MeasuredWith bench={bench} />
         <AddPlaces bench={bench} />
         <MoreFacts job={job} bore={bore} />
+        <StageLine bench={bench} />
       </div>
     </>
   );

@@ -1,6 +1,7 @@
 /** A number or a name edited where it stands in the sentence. */
-import { type KeyboardEvent, useEffect, useId, useState } from 'react';
+import { useId } from 'react';
 import { sentence } from '../../store/attempt.ts';
+import { useDraft } from './useDraft.ts';
 
 export interface FieldProps {
   /** What it is, for those who cannot see the sentence around it. */
@@ -29,23 +30,8 @@ export function Field(props: FieldProps) {
     fault = null,
     onEnter,
   } = props;
-  const [draft, setDraft] = useState<string | null>(null);
+  const { draft, shown, setDraft, enter, onKeyDown } = useDraft(value, onEnter);
   const faultId = useId();
-  // What came from elsewhere (undo, another job) is shown at once, whatever was half typed here.
-  useEffect(() => setDraft(null), [value]);
-
-  const enter = () => {
-    if (draft !== null && draft.trim() !== value.trim()) onEnter(draft.trim());
-    setDraft(null);
-  };
-  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Enter') {
-      enter();
-      event.currentTarget.select();
-    }
-    if (event.key === 'Escape') setDraft(null);
-  };
-  const shown = draft ?? value;
   const room = Math.max(shown.length, shown === '' ? placeholder.length : 2, 2);
   return (
     <>

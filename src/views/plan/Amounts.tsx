@@ -1,7 +1,7 @@
 /** How much comes off in all, how sure that is, and the cautions that belong to taking it off by hand. */
 import type { Removal, WearSurface } from '../../bore/types.ts';
 import { Figure } from '../parts/Figure.tsx';
-import type { Worked } from './Plan.tsx';
+import type { Worked } from './worked.ts';
 
 export interface AmountsProps {
   readonly bench: Worked;
@@ -20,9 +20,18 @@ export function Amounts({ removal, surface }: AmountsProps) {
     <p className="amounts">
       Take off <Figure text={grams(removal.mass)} tone="take-off" /> in all (
       <Figure text={cubic(removal.volume)} /> of plain steel), from{' '}
-      <Figure text={percent(shares.likely)} /> of the wall. On{' '}
-      <Figure text={percent(shares.sure)} /> of it metal is sure to stand proud; elsewhere it is
-      likely, within the give-or-take of these readings.
+      <Figure text={percent(shares.likely)} /> of the wall.{' '}
+      {shares.sure > 0 ? (
+        <>
+          On <Figure text={percent(shares.sure)} /> of it metal is sure to stand proud; elsewhere it
+          is likely, within the give-or-take of these readings.
+        </>
+      ) : (
+        <>
+          <b>None of it is sure:</b> all of it lies within the give-or-take of these readings.
+          Measure again, or with a finer gauge, before anything is ground.
+        </>
+      )}
     </p>
   );
 }

@@ -2,7 +2,7 @@
 import { setWornSide } from '../../job/edits.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
-import type { Worked } from './Plan.tsx';
+import type { Worked } from './worked.ts';
 
 const HOURS = Array.from({ length: 12 }, (_, at) => String(at === 0 ? 12 : at));
 

@@ -4,7 +4,7 @@ import type { Decisions, Typed } from '../../job/schema.ts';
 import { inUnits } from '../../job/units.ts';
 import { useJob } from '../../store/useJob.ts';
 import { LengthField } from '../parts/LengthField.tsx';
-import type { Worked } from './Plan.tsx';
+import type { Worked } from './worked.ts';
 
 /** Taken as unworn where nothing is said, as a share of the length: what the evaluation takes too. */
 const USUAL_UNWORN = 0.75;

@@ -5,6 +5,7 @@ import { AssumedSide } from './AssumedSide.tsx';
 import { CentreChoice } from './CentreChoice.tsx';
 import { TargetChoice } from './TargetChoice.tsx';
 import { WayChoice } from './WayChoice.tsx';
+import type { Worked } from './worked.ts';
 import { Zones } from './Zones.tsx';
 
 export function Plan({ bench }: { readonly bench: Bench }) {
@@ -20,11 +21,6 @@ export function Plan({ bench }: { readonly bench: Bench }) {
     </>
   );
 }
-
-export type Worked = Bench & {
-  readonly boreSeen: NonNullable<Bench['boreSeen']>;
-  readonly surveySeen: NonNullable<Bench['surveySeen']>;
-};
 
 function Planned(bench: Worked) {
   const { surface, target, removal } = bench.surveySeen;

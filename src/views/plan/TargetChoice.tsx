@@ -6,7 +6,7 @@ import { formatAcross, inUnits, lengthMm, MM_PER_INCH } from '../../job/units.ts
 import { useJob } from '../../store/useJob.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
-import type { Worked } from './Plan.tsx';
+import type { Worked } from './worked.ts';
 
 export interface TargetChoiceProps {
   readonly bench: Worked;

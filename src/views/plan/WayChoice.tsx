@@ -5,8 +5,8 @@ import type { Decisions } from '../../job/schema.ts';
 import { useSession } from '../../store/session.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
-import type { Worked } from './Plan.tsx';
 import { SafetyQuestions } from './SafetyQuestions.tsx';
+import type { Worked } from './worked.ts';
 
 type Way = NonNullable<Decisions['way']>;
 

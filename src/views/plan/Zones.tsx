@@ -7,7 +7,7 @@ import { zoneWords } from '../../figures/zoneWords.ts';
 import { formatDepth } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
 import { Figure } from '../parts/Figure.tsx';
-import type { Worked } from './Plan.tsx';
+import type { Worked } from './worked.ts';
 
 export function Zones({ bench }: { readonly bench: Worked }) {
   const { zones } = bench.surveySeen;

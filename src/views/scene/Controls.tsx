@@ -1,4 +1,5 @@
 /** Under the drawing: roll it out, draw wear larger or smaller, and the three views. */
+import type { ReactNode } from 'react';
 import { type Exaggeration, factorFor } from '../../figures/exaggeration.ts';
 import { type Session, useSession } from '../../store/session.ts';
 import { factorWords, rollWords } from './words.ts';
@@ -7,8 +8,12 @@ interface Props {
   readonly exaggeration: Exaggeration;
   /** Little room: short words, and the factor from a list. */
   readonly small: boolean;
-  /** The flat map takes the drawing's place where there is no room for both; null where there is. */
-  readonly map: { readonly shown: boolean; readonly show: (shown: boolean) => void } | null;
+  /** The flat drawings take the scene's place where there is no room for both; null where there is. */
+  readonly flat: {
+    readonly shown: boolean;
+    readonly show: (shown: boolean) => void;
+    readonly pages: ReactNode;
+  } | null;
 }
 
 const VIEWS = [
@@ -21,17 +26,17 @@ function isShown(session: Pick<Session, 'view' | 'roll'>, one: (typeof VIEWS)[nu
   return session.view === one.view && session.roll === one.roll;
 }
 
-export function Controls({ exaggeration, small, map }: Props) {
+export function Controls({ exaggeration, small, flat }: Props) {
   return (
     <div className="drawing-controls">
-      <RollSlider onUse={() => map?.show(false)} />
-      <Views small={small} map={map} />
+      {flat?.shown ? flat.pages : <RollSlider />}
+      <Views small={small} flat={flat} />
       {small ? <FactorList of={exaggeration} /> : <FactorSlider of={exaggeration} />}
     </div>
   );
 }
 
-function RollSlider({ onUse }: { readonly onUse: () => void }) {
+function RollSlider() {
   const roll = useSession((session) => (session.view === 'half' ? 0 : session.roll));
   const look = useSession((session) => session.look);
   return (
@@ -47,7 +52,6 @@ function RollSlider({ onUse }: { readonly onUse: () => void }) {
         aria-valuetext={rollWords(roll)}
         onChange={(event) => {
           const next = Number(event.target.value);
-          onUse();
           look({ roll: next, view: next >= 1 ? 'flat' : 'rim', turn: null });
         }}
       />
@@ -56,16 +60,16 @@ function RollSlider({ onUse }: { readonly onUse: () => void }) {
   );
 }
 
-function Views({ small, map }: Pick<Props, 'small' | 'map'>) {
+function Views({ small, flat }: Pick<Props, 'small' | 'flat'>) {
   const view = useSession((session) => session.view);
   const roll = useSession((session) => session.roll);
   const away = useSession((session) => session.away);
   const look = useSession((session) => session.look);
-  const mapShown = map?.shown === true;
+  const flatShown = flat?.shown === true;
   return (
     <fieldset className="drawing-views" aria-label="View">
       {VIEWS.map((one) => {
-        const shown = !mapShown && isShown({ view, roll }, one);
+        const shown = !flatShown && isShown({ view, roll }, one);
         const turnOver = one.view === 'half' && shown;
         return (
           <button
@@ -75,7 +79,7 @@ function Views({ small, map }: Pick<Props, 'small' | 'map'>) {
             aria-pressed={shown}
             aria-label={turnOver ? 'The other half' : one.name}
             onClick={() => {
-              map?.show(false);
+              flat?.show(false);
               const half = turnOver ? { away: (away + Math.PI) % (2 * Math.PI) } : {};
               look({ view: one.view, roll: one.roll, turn: null, ...half });
             }}
@@ -84,12 +88,12 @@ function Views({ small, map }: Pick<Props, 'small' | 'map'>) {
           </button>
         );
       })}
-      {map !== null && (
+      {flat !== null && (
         <button
           type="button"
           className="plain-button"
-          aria-pressed={map.shown}
-          onClick={() => map.show(!map.shown)}
+          aria-pressed={flat.shown}
+          onClick={() => flat.show(!flat.shown)}
         >
           Map
         </button>

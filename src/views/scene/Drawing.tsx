@@ -11,7 +11,7 @@ import { type PieceFigure, pieceFigure } from '../../figures/piece.ts';
 import { sayPlace } from '../../figures/place.ts';
 import type { Units } from '../../figures/steps.ts';
 import { useSession } from '../../store/session.ts';
-import { MapView } from '../map/MapView.tsx';
+import { PAGES, type Page, Sheet } from '../map/Sheet.tsx';
 import { useSize } from '../useSize.ts';
 import { Controls } from './Controls.tsx';
 import { type Room, roomFor } from './room.ts';
@@ -38,26 +38,22 @@ export function Drawing({ bore, survey, units, theme }: Props) {
   return (
     <div className="drawing" data-room={room?.kind} ref={root}>
       {!drawn && <p className="drawing-wait">The drawing comes with the first readings.</p>}
-      {drawn && room !== null && (
-        <Parts map={map} piece={piece} theme={theme} room={room}>
-          <Readout bore={bore} survey={survey} units={units} />
-        </Parts>
-      )}
+      {drawn && room !== null && <Parts {...{ bore, survey, units, theme, map, piece, room }} />}
     </div>
   );
 }
 
-interface PartsProps {
+interface PartsProps extends Props {
   readonly map: MapFigure;
   readonly piece: PieceFigure;
-  readonly theme: Theme;
   readonly room: Room;
-  readonly children: React.ReactNode;
 }
 
-function Parts({ map, piece, theme, room, children }: PartsProps) {
+function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
   const id = useId();
-  const [mapAlone, setMapAlone] = useState(false);
+  const [page, setPage] = useState<Page>('map');
+  const [sheetAlone, setSheetAlone] = useState(false);
+  const wanted = useSession((session) => session.exaggeration);
   const frame = useMemo(
     () => mapFrame(map, room.mapWidth, room.mapHeight),
     [map, room.mapWidth, room.mapHeight],
@@ -66,18 +62,31 @@ function Parts({ map, piece, theme, room, children }: PartsProps) {
     () => legendFigure(map.steps, theme, map.about),
     [map.steps, map.about, theme],
   );
-  const words = describeMap(map);
   const small = room.kind === 'small';
-  const mapOnly = small && mapAlone;
-  const flat = (
+  const flatOnly = small && sheetAlone;
+  const exaggeration = factorFor(wanted, piece.exaggeration);
+  const tall = room.kind === 'tall';
+  const said = <Readout bore={bore} survey={survey} units={units} />;
+  const pages = <Pages page={page} onChoose={setPage} />;
+  const sheet = (
     <div className="drawing-map">
-      <MapView map={map} frame={frame} theme={theme} id={`${id}-map`} />
+      {!small && (
+        <div className="drawing-strip">
+          {pages}
+          {tall && said}
+        </div>
+      )}
+      <Sheet
+        {...{ page, survey, facts: bore.facts, map, frame, theme, exaggeration }}
+        id={`${id}m`}
+        width={room.mapWidth}
+      />
     </div>
   );
   return (
     <>
       <div className="drawing-head">
-        <Label piece={piece} map={map} mapOnly={mapOnly} stretch={frame.stretch} />
+        <Label factor={exaggeration} assumed={map.assumed} flat={flatOnly} />
         <Legend
           legend={legend}
           theme={theme}
@@ -86,44 +95,63 @@ function Parts({ map, piece, theme, room, children }: PartsProps) {
           id={`${id}-key`}
         />
       </div>
-      {mapOnly ? flat : <Stage figure={piece} theme={theme} words={words} />}
+      {flatOnly ? sheet : <Stage figure={piece} theme={theme} words={describeMap(map)} />}
       <Controls
         exaggeration={piece.exaggeration}
         small={small}
-        map={small ? { shown: mapAlone, show: setMapAlone } : null}
+        flat={small ? { shown: sheetAlone, show: setSheetAlone, pages } : null}
       />
-      {!small && flat}
-      {children}
+      {!small && sheet}
+      {!tall && said}
     </>
   );
 }
 
+interface PagesProps {
+  readonly page: Page;
+  readonly onChoose: (page: Page) => void;
+}
+
+/** Which of the flat drawings is shown. */
+function Pages({ page, onChoose }: PagesProps) {
+  return (
+    <fieldset className="drawing-pages" aria-label="Flat drawing">
+      {PAGES.map((one) => (
+        <button
+          key={one.page}
+          type="button"
+          aria-pressed={one.page === page}
+          onClick={() => onChoose(one.page)}
+        >
+          {one.name}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
 interface LabelProps {
-  readonly piece: PieceFigure;
-  readonly map: MapFigure;
-  readonly mapOnly: boolean;
-  readonly stretch: number;
+  readonly factor: number;
+  readonly assumed: string | null;
+  /** A flat drawing alone is shown. */
+  readonly flat: boolean;
 }
 
 /** Which way one looks, how much wear is exaggerated, and what of it is assumed. */
-function Label({ piece, map, mapOnly, stretch }: LabelProps) {
+function Label({ factor, assumed, flat }: LabelProps) {
   const view = useSession((session) => session.view);
   const roll = useSession((session) => session.roll);
   const turn = useSession((session) => session.turn);
-  const wanted = useSession((session) => session.exaggeration);
-  const factor = factorFor(wanted, piece.exaggeration);
-  const depth = `depth drawn ×${stretch.toFixed(1)}`;
-  const drawn = mapOnly
-    ? `Flat map, ${stretch > 1.05 ? depth : 'true proportions'}`
-    : `${viewWords({ view, roll, turn })} · ${factorWords(factor)}`;
+  const seen = flat ? 'Flat drawing' : viewWords({ view, roll, turn });
   return (
     <p className="drawing-label">
-      <span>{drawn}</span>
-      {map.assumed !== null && <span className="drawing-assumed">assumed: {map.assumed}</span>}
+      <span>{flat ? seen : `${seen} · ${factorWords(factor)}`}</span>
+      {assumed !== null && <span className="drawing-assumed">assumed: {assumed}</span>}
     </p>
   );
 }
 
+/** The place pointed at, in words. */
 function Readout({ bore, survey, units }: Omit<Props, 'theme'>) {
   const cursor = useSession((session) => session.cursor);
   const said =

@@ -7,7 +7,7 @@ import {
   ShaderMaterial,
   Vector3,
 } from 'three';
-import { bendBoss, bossMesh, type Span } from '../../figures/boss.ts';
+import { bendBoss, bossMesh, type Span, WHOLE } from '../../figures/boss.ts';
 import { paletteOf, type Theme } from '../../figures/colour.ts';
 import type { WallMesh } from '../../figures/mesh.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
@@ -30,6 +30,8 @@ const EVERY = 8;
 export function makeBoss(piece: PieceFigure): BossPart {
   const arrays = bossMesh(piece.shape);
   const geometry = new BufferGeometry();
+  /** Three strips round the bore come first: rim, far rim and outside. */
+  const roundIndices = 3 * 6 * piece.shape.columns;
   const changing = {
     position: new BufferAttribute(arrays.position, 3),
     normal: new BufferAttribute(arrays.normal, 3),
@@ -65,6 +67,9 @@ export function makeBoss(piece: PieceFigure): BossPart {
     },
     bend({ shape, metal }, roll, span, wall) {
       bendBoss(shape, roll, metal, span, wall, arrays);
+      // Closed, the two faces of the cut lie in one another and would shimmer through the rim.
+      const closed = span === WHOLE && roll < 1e-6;
+      geometry.setDrawRange(0, closed ? roundIndices : Number.POSITIVE_INFINITY);
       for (const attribute of Object.values(changing)) attribute.needsUpdate = true;
       geometry.computeBoundingSphere();
     },

@@ -22,11 +22,16 @@ export function roomFor({ width, height }: Size): Room | null {
   const inner = width - 2 * EDGE;
   const legendWidth = Math.min(380, inner);
   if (height >= TALL) {
-    return { kind: 'tall', mapWidth: inner, mapHeight: 0.4 * height, legendWidth };
+    return { kind: 'tall', mapWidth: inner, mapHeight: 0.34 * height, legendWidth };
   }
   if (width >= WIDE) {
     const mapWidth = Math.floor(inner / 2) - EDGE;
-    return { kind: 'wide', mapWidth, mapHeight: height - 190, legendWidth };
+    return { kind: 'wide', mapWidth, mapHeight: height - 230, legendWidth };
   }
-  return { kind: 'small', mapWidth: inner + 8, mapHeight: height - AROUND, legendWidth: inner };
+  return {
+    kind: 'small',
+    mapWidth: inner + 8,
+    mapHeight: height - AROUND,
+    legendWidth: inner,
+  };
 }

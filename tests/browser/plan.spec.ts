@@ -1,0 +1,125 @@
+/** The plan follows the target and the centre; nothing hot is shown before its questions are answered. */
+import { OVAL_ALONG_2, startJob, typeReadings, visit } from './bench.ts';
+import { expect, test } from './page.ts';
+
+test('the slider moves target, press fit and metal together, and is one step back', async ({
+  page,
+}) => {
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  await typeReadings(page, OVAL_ALONG_2.rows);
+  const plan = page.locator('section[data-section="plan"]');
+  await expect(plan).toContainText('press fit of 0.050 mm across');
+  const grams = async () =>
+    Number(/Take off ([\d.]+) g/.exec((await plan.textContent()) ?? '')?.[1] ?? Number.NaN);
+  await expect.poll(grams).toBeGreaterThan(0);
+  const before = await grams();
+  const slider = page.getByRole('slider', { name: 'Target diameter, across' });
+  await slider.focus();
+  for (let i = 0; i < 10; i += 1) await page.keyboard.press('ArrowRight');
+  // Ten steps of 0.002 mm: the hole is 0.02 mm larger, the press fit that much less.
+  await expect(plan).toContainText('press fit of 0.030 mm across');
+  await expect.poll(grams).toBeGreaterThan(before);
+  await expect(page.locator('#measure')).toContainText(
+    'The target is set by hand: 50.820 mm across',
+  );
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(plan).toContainText('press fit of 0.050 mm across');
+  await expect.poll(grams).toBe(before);
+  await page.getByRole('textbox', { name: 'Target diameter, across' }).fill('50.90');
+  await page.keyboard.press('Enter');
+  await expect(plan).toContainText('the bushing would be loose by 0.050 mm across');
+  await page.getByRole('button', { name: /^back to bushing less press fit/ }).click();
+  await expect(plan).toContainText('press fit of 0.050 mm across');
+});
+
+test('diameters say that the side is assumed; keeping the centre asks where the metal is unworn', async ({
+  page,
+}) => {
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  await typeReadings(page, OVAL_ALONG_2.rows);
+  await expect(page.locator('.assumed')).toContainText('Assumed: both sides alike.');
+  await page.getByLabel('Side that wore').selectOption('6');
+  await expect(page.locator('#read')).toContainText('Diameters cannot show which side is worn');
+  await page.getByLabel(/^Keep the old one/).check();
+  await expect(page.getByLabel('Unworn metal begins at this depth')).toBeVisible();
+  await page.getByLabel('Unworn metal begins at this depth').fill('38');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByLabel(/^Let it move/)).toBeChecked();
+});
+
+test('no step with flame or weld before every question is answered; not knowing stops', async ({
+  page,
+}) => {
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  await typeReadings(page, OVAL_ALONG_2.rows);
+  const steps = page.locator('.hot-steps');
+  const answer = async (question: RegExp, says: string) =>
+    page.getByRole('group', { name: question }).getByLabel(says, { exact: true }).check();
+  for (const way of ['squeeze', 'weld']) {
+    await page.getByLabel('Way of mending').selectOption(way);
+    await expect(page.getByText('4 questions are open')).toBeVisible();
+    await expect(steps).toHaveCount(0);
+  }
+  await answer(/drained/, 'Yes');
+  await answer(/seals/, 'Yes');
+  await answer(/What metal/, "Don't know");
+  await answer(/carry, lift/, 'No');
+  await expect(page.locator('.stop')).toContainText('no heat into a metal that is not known');
+  await expect(page.locator('.stop')).toContainText('Ask the maker of the machine');
+  await expect(steps).toHaveCount(0);
+  await answer(/What metal/, 'Plain steel');
+  await expect(steps).toBeVisible();
+  await answer(/carry, lift/, 'Yes');
+  await expect(steps).toHaveCount(0);
+  await page.getByLabel('Who, qualified, signs for it').fill('A. Harrow, welding inspector');
+  await page.keyboard.press('Enter');
+  await expect(steps).toContainText('Signed for by A. Harrow');
+  await page.getByRole('button', { name: 'It is cold: measure after build-up' }).click();
+  await expect(page.getByRole('button', { name: 'After build-up' })).toHaveAttribute(
+    'aria-current',
+    'step',
+  );
+});
+
+test('a stage is added, named, taken out with its readings, and put back', async ({ page }) => {
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  await page.getByRole('button', { name: 'Add a stage' }).click();
+  await page.getByRole('button', { name: 'Pass 1' }).click();
+  await page.locator('[data-cell="0-0"]').click();
+  await typeReadings(page, [['50.79']]);
+  const name = page.getByLabel('Name of this stage');
+  await name.fill('Pass 1, by Ana');
+  await name.press('Enter');
+  await page.getByRole('button', { name: 'take it out of the job' }).click();
+  const chip = page.getByRole('button', { name: 'Pass 1, by Ana' });
+  await expect(chip).toHaveCount(0);
+  await page.getByRole('button', { name: 'put it back' }).click();
+  await expect(chip).toHaveAttribute('aria-current', 'step');
+  await expect(page.locator('[data-cell="0-0"]')).toHaveValue('50.79');
+});
+
+test('the bar of sections follows the scrolling, and pointing at a zone marks the table', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 820, height: 1180 });
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  await typeReadings(page, OVAL_ALONG_2.rows);
+  await expect(page.locator('#plan')).toContainText('High spots: take off');
+  const links = page.getByRole('navigation', { name: 'Notebook' });
+  for (const title of ['Plan', 'Read', 'Measure']) {
+    await links.getByRole('link', { name: title }).click();
+    await expect(links.locator('[aria-current="location"]')).toHaveText(title);
+  }
+  await page.locator('.zones .link-button').first().click();
+  // Highest across 5-11: the zone's middle is at 5 or at 11 o'clock.
+  const near = page.locator('.readings td[data-near="true"] input');
+  await expect(near).toHaveCount(1);
+  await expect(near).toHaveAttribute('aria-label', /^5–11 at/);
+});
