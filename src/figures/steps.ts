@@ -11,9 +11,11 @@ export const MAP_UNIT_NAME: Readonly<Record<Units, string>> = { in: 'thou', mm: 
 /** No side of zero is split into more steps than this by choice. */
 const MOST_STEPS = 7;
 /** A wall is split into about so many steps at least, however little is known of it. */
-const LEAST_STEPS = 3;
+const LEAST_STEPS = 5;
 /** Lines beyond this many steps from zero (a deep gouge in a fine map) would only blacken it. */
 const FARTHEST_STEP = 14;
+/** Steps finer than this share of the give-or-take would draw what is not known. */
+const FINE_SHARE = 0.25;
 /** Finest step, in units of the map. */
 const FINEST = 0.1;
 const SERIES = [1, 2, 5] as const;
@@ -34,8 +36,7 @@ export interface Steps {
  * Contours for deviations from `least` to `greatest`, mm. A range that does not span zero is split on its own.
  *
  * @param usual the range without its rarest places, which sets the step
- * @param give usual give-or-take of the deviations: steps finer than that would mean little, and are taken only
- *   where nothing would be left to see
+ * @param give usual give-or-take of the deviations, mm: it sets the finest step, unless nothing would be left to see
  */
 export function chooseSteps(
   least: number,
@@ -46,7 +47,7 @@ export function chooseSteps(
 ): Steps {
   const unit = MAP_UNIT[units];
   const reach = reachOf(usual.least, usual.greatest);
-  const wanted = Math.max(reach / MOST_STEPS, Math.min(give || 0, reach / LEAST_STEPS));
+  const wanted = Math.max(reach / MOST_STEPS, Math.min(FINE_SHARE * (give || 0), reach / LEAST_STEPS));
   const stepInUnits = roundStep(wanted / unit);
   const step = stepInUnits * unit;
   return { units, step, stepInUnits, levels: levelsIn(least, greatest, step) };

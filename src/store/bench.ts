@@ -13,7 +13,7 @@ export interface Bench {
 }
 
 /** Indices that point past the end (a stage was undone) mean the last one. */
-export function within<T>(list: readonly T[], index: number): T | undefined {
+function within<T>(list: readonly T[], index: number): T | undefined {
   return list[Math.min(Math.max(index, 0), list.length - 1)];
 }
 

@@ -10,7 +10,7 @@ function startWorker(asker: () => Asker): Worker {
 }
 
 /** Keeps `store`'s job evaluated from now on. */
-export function joinWorker(store: JobStore): Asker {
+function joinWorker(store: JobStore): Asker {
   let worker = startWorker(() => asker);
   const asker = createAsker((question) => worker.postMessage(question));
   const watch = () => {

@@ -25,7 +25,7 @@ export function show(job: Job, session: Session = FIRST_LOOK): void {
  * Opens a text that came from outside as a job; one in doubt only after a yes. A job of the same id that is
  * kept on the device and says something else is never overwritten: the newcomer gets an id of its own.
  */
-export async function openText(text: string, name: string): Promise<void> {
+async function openText(text: string, name: string): Promise<void> {
   const opened = openJob(text, name);
   if (!opened.ok) {
     say({ tone: 'fault', text: sentence(opened.why) });

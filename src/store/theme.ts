@@ -1,7 +1,7 @@
 /** Light, dark, or as the system has it; kept in this browser alone, not with any job. */
 import { create } from 'zustand';
 
-export const THEME_KEY = 'roundhand-theme';
+const THEME_KEY = 'roundhand-theme';
 export type Wanted = 'light' | 'dark' | 'system';
 export type Shown = 'light' | 'dark';
 
@@ -46,8 +46,11 @@ export const useTheme = create<ThemeState>()((set) => {
 
 /** Keeps the page's own mark in step with the theme, and the theme with the system. */
 export function followTheme(root: HTMLElement): void {
+  const bar = document.querySelector('meta[name="theme-color"]');
   const show = () => {
     root.dataset.theme = useTheme.getState().shown;
+    // The browser's own bar continues the page.
+    bar?.setAttribute('content', getComputedStyle(root).getPropertyValue('--paper').trim());
   };
   show();
   useTheme.subscribe(show);

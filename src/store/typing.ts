@@ -33,7 +33,7 @@ export function commit(): void {
 }
 
 /** Goes to a cell, entering what was typed before. */
-export function goTo(cell: Cell): void {
+function goTo(cell: Cell): void {
   commit();
   look({ cell });
 }

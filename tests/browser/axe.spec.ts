@@ -1,10 +1,7 @@
 /** The page against axe-core, whole and in its parts, in both themes and on a phone. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from '@playwright/test';
+import axe from 'axe-core';
 import { expect, test } from './page.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 interface Violation {
   readonly id: string;
@@ -13,12 +10,12 @@ interface Violation {
 
 /** Rules that were checked and what was found; no rule checked would mean that axe did not run. */
 async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
+  await page.evaluate(axe.source);
   const found = await page.evaluate(async () => {
-    const { axe } = window as unknown as {
+    const page = window as unknown as {
       axe: { run(): Promise<{ violations: Violation[]; passes: unknown[] }> };
     };
-    const { violations: bad, passes } = await axe.run();
+    const { violations: bad, passes } = await page.axe.run();
     return { bad, passed: passes.length };
   });
   expect(found.passed).toBeGreaterThan(10);

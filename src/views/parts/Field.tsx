@@ -40,7 +40,9 @@ export function Field(props: FieldProps) {
         data-kind={kind}
         data-usual={usual === true && draft === null}
         data-typing={draft !== null}
-        style={{ width: `calc(${room}ch + 0.7em)` }}
+        // A letter of the text's face has no one width: there the field fits itself to its text.
+        style={kind === 'number' ? { width: `calc(${room}ch + 0.7em)` } : undefined}
+        size={room}
         type="text"
         inputMode={keys}
         autoComplete="off"

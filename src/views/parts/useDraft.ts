@@ -8,7 +8,6 @@ interface TextBox {
 export function useDraft(value: string, onEnter: (text: string) => void) {
   const [draft, setDraft] = useState<string | null>(null);
   // What came from elsewhere (undo, another job) is shown at once, whatever was half typed here.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the value is the signal
   useEffect(() => setDraft(null), [value]);
   const enter = () => {
     if (draft !== null && draft.trim() !== value.trim()) onEnter(draft.trim());
