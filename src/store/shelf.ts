@@ -19,6 +19,11 @@ export function browserShelf(name = 'roundhand'): Shelf {
         db.createObjectStore('jobs', { keyPath: 'id' });
         db.createObjectStore('entries', { keyPath: 'id' });
       },
+      // A newer version of the page in another tab must not wait for this one.
+      blocking(_current, _blocked, event) {
+        opened = null;
+        (event.target as IDBDatabase).close();
+      },
       terminated() {
         opened = null;
       },
