@@ -11,13 +11,13 @@ const STRETCH = 4;
 const STRETCH_SHARE = 0.15;
 
 /** Depth, stretched near the faces; still in mm, monotone, the middle unchanged in scale. */
-export function stretched(z: number, length: number): number {
+function stretched(z: number, length: number): number {
   const d = STRETCH_SHARE * length;
   return z + STRETCH * d * (Math.exp(-(length - z) / d) - Math.exp(-z / d));
 }
 
 /** Matern 5/2 of a distance in units of its length. */
-export function matern(r: number): number {
+function matern(r: number): number {
   const x = Math.sqrt(5) * Math.abs(r);
   return (1 + x + (x * x) / 3) * Math.exp(-x);
 }
@@ -32,7 +32,7 @@ export interface DepthTables {
 }
 
 /** How far a dent reaches along the depth, mm. */
-export function localReach(length: number): number {
+function localReach(length: number): number {
   return Math.min(6, 0.15 * length);
 }
 

@@ -15,6 +15,8 @@ const SIZE_SLOPE = 0.3;
 const DATUM_OFFSET = 1;
 const DATUM_LEAN = 0.5;
 const ODD_FLOOR = 0.004;
+/** Odd lobes beside even ones of about their number: a part smaller than the bore that wears into it leaves both. */
+const ODD_SHARE = 0.6;
 /**
  * A crescent's first lobe is (w / 2) / (2 w / 3 pi) = 2.36 times its second; wider by 1.7, since the oval that scales it
  * may be met small by chance and a part smaller than the bore has more first lobe still. Set on simulated crescents read
@@ -23,7 +25,7 @@ const ODD_FLOOR = 0.004;
 const FIRST_RATIO = (1.7 * (3 * Math.PI)) / 4;
 
 /** How much less the first lobe bends along the depth than its size would let it: wear fades, axes stay straight. */
-const FIRST_LOBE_BEND = 0.2;
+const FIRST_LOBE_BEND = 0.12;
 
 /** Angular width of the local part, radians: about three quarters of a clock hour either way. */
 const LOCAL_ANGLE = 0.38;
@@ -37,10 +39,10 @@ export interface DepthShape {
   readonly local: number;
 }
 
-/** Ratio of lobe n's standard deviation to the oval's, n >= 2: odd ones as even ones, as a worn-in smaller part leaves both. */
+/** Ratio of lobe n's standard deviation to the oval's, n >= 2. */
 function lobeRatio(n: number): number {
   const fall = 3 / (n * n - 1);
-  return fall;
+  return n % 2 === 0 ? fall : ODD_SHARE * fall;
 }
 
 /** Fourier weights of a bump of LOCAL_ANGLE on the circle; they sum to 1, so `local` is its sd at a place. */

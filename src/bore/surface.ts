@@ -12,8 +12,8 @@ import {
 import type { Field, Grid, WearSurface } from './types.ts';
 
 /** 3 degrees and 64 steps along the depth: ten places an hour of the clock. */
-export const THETA_COUNT = 120;
-export const Z_COUNT = 65;
+const THETA_COUNT = 120;
+const Z_COUNT = 65;
 /** The spread is found at every second depth and drawn out between. */
 const SPREAD_STEP = 2;
 

@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { JOB_SCHEMA_HEAD } from '../job/jsonSchema.ts';
 import { Job } from '../job/schema.ts';
+import { Shop } from '../job/shop.ts';
 import { Report } from './reportSchema.ts';
 
 export const PUBLIC = resolve(import.meta.dirname, '../../public');
@@ -16,6 +17,13 @@ const REPORT_SCHEMA_HEAD = {
     'What roundhand report --json writes: lengths in millimetres, arrays [z][theta], theta in radians and clock ' +
     "in degrees, both clockwise from 12 o'clock seen looking in at face A. Deviation and removal are per side, " +
     'diameters and out-of-round across. Not known is null.',
+};
+
+const SHOP_SCHEMA_HEAD = {
+  $id: 'roundhand-shop.v1',
+  title: 'Roundhand shop document',
+  description:
+    'What is at hand in the shop and what was learned there, kept beside the jobs; as typed.',
 };
 
 export interface Published {
@@ -32,6 +40,7 @@ export function publishedSchemas(): Published[] {
   return [
     published('job.schema.json', JOB_SCHEMA_HEAD, job),
     published('report.schema.json', REPORT_SCHEMA_HEAD, report),
+    published('shop.schema.json', SHOP_SCHEMA_HEAD, toJsonSchema(Shop, { errorMode: 'throw' })),
   ];
 }
 

@@ -47,7 +47,10 @@ export function chooseSteps(
 ): Steps {
   const unit = MAP_UNIT[units];
   const reach = reachOf(usual.least, usual.greatest);
-  const wanted = Math.max(reach / MOST_STEPS, Math.min(FINE_SHARE * (give || 0), reach / LEAST_STEPS));
+  const wanted = Math.max(
+    reach / MOST_STEPS,
+    Math.min(FINE_SHARE * (give || 0), reach / LEAST_STEPS),
+  );
   const stepInUnits = roundStep(wanted / unit);
   const step = stepInUnits * unit;
   return { units, step, stepInUnits, levels: levelsIn(least, greatest, step) };

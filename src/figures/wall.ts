@@ -78,14 +78,16 @@ export function rangeOf(wall: Wall): { least: number; greatest: number } {
 }
 
 /** Share of a figure that its give-or-take may reach before the place counts as uncertain. */
-const DOUBT_SHARE = 0.5;
+const DOUBT_SHARE = 0.7;
+/** Contour steps that it may reach as well: a place that is out by hardly more than its band is drawn as it is. */
+const DOUBT_STEPS = 1.25;
 
 /**
- * How doubtful a place is; above 1 it is hatched. A place is uncertain where its give-or-take is larger than a
- * contour step and larger than half of the figure itself: then neither the amount nor its band can be trusted.
+ * How doubtful a place is; above 1 it is hatched. A place is uncertain where its give-or-take is clearly larger than
+ * a contour step and than most of the figure itself: then neither the amount nor its band can be trusted.
  * Not known at all: Infinity.
  */
 export function doubtOf(deviation: number, give: number, step: number): number {
-  const doubt = give / Math.max(step, DOUBT_SHARE * Math.abs(deviation));
+  const doubt = give / Math.max(DOUBT_STEPS * step, DOUBT_SHARE * Math.abs(deviation));
   return Number.isNaN(doubt) ? Number.POSITIVE_INFINITY : doubt;
 }

@@ -16,7 +16,7 @@ export function refused(why: string): Tried {
 }
 
 /** Equal in all that would be saved. */
-export function alike(a: unknown, b: unknown): boolean {
+function alike(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
   const keys = Object.keys(a);

@@ -256,7 +256,7 @@ export const Feature = v.strictObject({
 });
 export type Feature = v.InferOutput<typeof Feature>;
 
-export const Answer = v.picklist(['yes', 'no', 'unknown']);
+const Answer = v.picklist(['yes', 'no', 'unknown']);
 export type Answer = v.InferOutput<typeof Answer>;
 
 /** What must be known before any flame or weld. A question left out is not answered yet. */

@@ -6,7 +6,7 @@
 import type { Instrument, Typed, Unit, Units } from './schema.ts';
 
 export const MM_PER_INCH = 25.4;
-export const MM_PER_THOU = 0.0254;
+const MM_PER_THOU = 0.0254;
 
 /** Below this a signed figure on an inch reading is inches over or under, not thou: nobody types 0.05 thou. */
 const SIGNED_INCHES_BELOW = 0.05;

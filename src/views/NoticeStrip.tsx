@@ -1,4 +1,5 @@
 /** One message at the top of the notebook, and what can be done about it. */
+import { useEffect, useRef } from 'react';
 import { usePage } from '../store/page.ts';
 import { useEvaluation } from '../store/useEvaluation.ts';
 import { useKept } from '../store/useKept.ts';
@@ -9,8 +10,12 @@ export function NoticeStrip() {
   const change = usePage((page) => page.change);
   const refused = useKept((kept) => kept.refused);
   const failed = useEvaluation((state) => state.failed);
+  const strip = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (notice !== null) strip.current?.scrollIntoView({ block: 'nearest' });
+  }, [notice]);
   return (
-    <div className="notices" aria-live="polite">
+    <div className="notices" aria-live="polite" ref={strip}>
       {refused !== null && (
         <p className="notice" data-tone="fault">
           {refused}
