@@ -12,7 +12,7 @@ export function NoticeStrip() {
   const failed = useEvaluation((state) => state.failed);
   const strip = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (notice !== null) strip.current?.scrollIntoView({ block: 'nearest' });
+    if (notice !== null) strip.current?.scrollIntoView({ block: 'nearest', behavior: 'instant' });
   }, [notice]);
   return (
     <div className="notices" aria-live="polite" ref={strip}>
