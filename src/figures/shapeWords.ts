@@ -18,14 +18,26 @@ const said = (before: string, figure = '', after = ''): Sentence => ({ before, f
 export function shapeSentences(survey: SurveyEvaluation, length: number, units: Units): Sentence[] {
   const { sections, profile } = survey;
   return [
-    ...roundSentences(sections, units),
+    ...roundSentences(sections, hasEnoughClocks(survey), units),
     ...(profile === null ? [] : alongSentences(profile, length, units)),
     ...lobeSentences(sections, units),
   ];
 }
 
+/** An oval can hide between two clock positions, not between three. */
+const ENOUGH_CLOCKS = 3;
+
+function hasEnoughClocks({ sightings }: SurveyEvaluation): boolean {
+  const clocks = new Set(sightings.map(({ theta }) => Math.round((theta % Math.PI) * 100)));
+  return clocks.size >= ENOUGH_CLOCKS;
+}
+
 /** Out-of-round where it is greatest and where it is least, and which way it runs. */
-function roundSentences(sections: readonly Section[], units: Units): Sentence[] {
+function roundSentences(
+  sections: readonly Section[],
+  enoughClocks: boolean,
+  units: Units,
+): Sentence[] {
   const known = sections.filter(({ outOfRound }) => Number.isFinite(outOfRound));
   if (known.length === 0) return [];
   const worst = known.reduce((a, b) => (b.outOfRound > a.outOfRound ? b : a));
@@ -33,9 +45,12 @@ function roundSentences(sections: readonly Section[], units: Units): Sentence[] 
   const { bare, plain } = written(units, worst.give);
   const deep = (section: Section) => `${formatDepth(section.z, units)} deep`;
   if (worst.outOfRound <= worst.give) {
+    const begins = enoughClocks
+      ? 'Round, as far as these readings can show: out-of-round is '
+      : 'The clock positions read here agree, which does not make it round: they differ by ';
     return [
       said(
-        'Round, as far as these readings can show: out-of-round is ',
+        begins,
         plain(worst.outOfRound),
         ` across at most, ${deep(worst)}, within their give-or-take of ${plain(worst.give)}.`,
       ),
