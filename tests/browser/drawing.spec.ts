@@ -1,0 +1,125 @@
+import type { Locator, Page } from '@playwright/test';
+import { visit } from './bench.ts';
+import { expect, test } from './page.ts';
+
+/** Counts what WebGL draws: `draws` in all, `frames` by the clearing that begins each. */
+async function countDraws(page: Page): Promise<() => Promise<{ draws: number; frames: number }>> {
+  await page.addInitScript(() => {
+    const counted = { draws: 0, frames: 0 };
+    Object.assign(globalThis, { counted });
+    const own = WebGL2RenderingContext.prototype;
+    const { drawElements, drawArrays, clear } = own;
+    own.drawElements = function (...args) {
+      counted.draws += 1;
+      return drawElements.apply(this, args);
+    };
+    own.drawArrays = function (...args) {
+      counted.draws += 1;
+      return drawArrays.apply(this, args);
+    };
+    own.clear = function (...args) {
+      counted.frames += 1;
+      return clear.apply(this, args);
+    };
+  });
+  return () =>
+    page.evaluate(() => ({
+      ...(globalThis as unknown as { counted: { draws: number; frames: number } }).counted,
+    }));
+}
+
+/** Waits until nothing has been drawn for a second. */
+async function stillness(drawn: () => Promise<{ draws: number }>): Promise<number> {
+  let before = -1;
+  await expect
+    .poll(
+      async () => {
+        const { draws } = await drawn();
+        const still = draws > 0 && draws === before;
+        before = draws;
+        return still;
+      },
+      { intervals: [1000], timeout: 60_000 },
+    )
+    .toBe(true);
+  return before;
+}
+
+async function pointAtShare(page: Page, of: Locator, x: number, y: number): Promise<void> {
+  const box = (await of.boundingBox())!;
+  await page.mouse.move(box.x + x * box.width, box.y + y * box.height);
+}
+
+const readout = (page: Page) => page.locator('.drawing-readout');
+const map = (page: Page) => page.getByRole('application', { name: /Flat map/ });
+
+test('nothing is drawn while nothing moves, and at most 12 calls draw a frame', async ({
+  page,
+}) => {
+  const drawn = await countDraws(page);
+  await visit(page);
+  const before = await stillness(drawn);
+  await page.waitForTimeout(1500);
+  expect((await drawn()).draws).toBe(before);
+  const from = await drawn();
+  await page.getByLabel(/Roll the bore out/).press('ArrowRight');
+  await expect.poll(async () => (await drawn()).frames).toBeGreaterThan(from.frames);
+  await stillness(drawn);
+  const to = await drawn();
+  expect((to.draws - from.draws) / (to.frames - from.frames)).toBeLessThanOrEqual(12);
+});
+
+test('3 o’clock is on the right in the scene and on the map, and the same place in table and text', async ({
+  page,
+}) => {
+  const drawn = await countDraws(page);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await visit(page);
+  await stillness(drawn);
+  const canvas = page.locator('canvas').first();
+  // Seen a little from the left, the wall at 3 o'clock shows on the right of the opening, the wall at 6 below.
+  await pointAtShare(page, canvas, 0.585, 0.45);
+  await expect(readout(page)).toHaveText(/^(2:[3-5]\d|3:\d\d|4:00), /);
+  await pointAtShare(page, canvas, 0.535, 0.74);
+  await expect(readout(page)).toHaveText(/^(5:\d\d|6:\d\d), /);
+
+  // The map runs 6 ... 12 ... 6: three quarters across is 3 o'clock, one quarter is 9.
+  const wall = map(page).locator('svg').first();
+  await expect(wall).toBeVisible();
+  await pointAtShare(page, map(page), 0.5 + 0.235, 0.6);
+  await expect(readout(page)).toHaveText(/^(2:[3-5]\d|3:\d\d), .+ deep: .*per side/);
+  const shown = (await readout(page).textContent())!;
+  const near = page.locator('td[data-near="true"]');
+  await expect(near).toHaveCount(1);
+  await pointAtShare(page, map(page), 0.5 - 0.2, 0.6);
+  await expect(readout(page)).toHaveText(/^(8:\d\d|9:\d\d), /);
+  expect(await readout(page).textContent()).not.toBe(shown);
+});
+
+test('the map is read by arrow keys', async ({ page }) => {
+  await visit(page);
+  await map(page).focus();
+  await page.keyboard.press('Home');
+  await expect(readout(page)).toHaveText(/deep: /);
+  const first = await readout(page).textContent();
+  await page.keyboard.press('Shift+ArrowRight');
+  await page.keyboard.press('ArrowDown');
+  await expect(readout(page)).not.toHaveText(first!);
+  await page.keyboard.press('Escape');
+  await expect(readout(page)).toHaveText(/^Point at/);
+});
+
+test('cut in half and flat are a button away, and the roll goes there by itself', async ({
+  page,
+}) => {
+  const drawn = await countDraws(page);
+  await visit(page);
+  await stillness(drawn);
+  await page.getByRole('button', { name: 'Flat', exact: true }).click();
+  await expect(page.getByLabel(/Roll the bore out/)).toHaveValue('1');
+  await page.getByRole('button', { name: 'Cut in half' }).click();
+  await expect(page.locator('.drawing-head')).toContainText('Cut in half');
+  await page.getByRole('button', { name: 'Rim', exact: true }).click();
+  await expect(page.getByLabel(/Roll the bore out/)).toHaveValue('0');
+  await expect(page.locator('.drawing-head')).toContainText('Looking in at face A');
+});
