@@ -138,7 +138,7 @@ function evaluateSurvey(
   known: Smoothness | undefined,
 ): Outcome {
   const length = facts.length.mm;
-  const notes = readingNotes(found, facts);
+  const notes = readingNotes(found, facts, feature);
   const empty = emptySurvey(survey, found, notes);
   const waiting = usualSmoothness(1);
   if (found.readings.length === 0) {
@@ -212,7 +212,7 @@ function missing(text: string): Remark {
   return { kind: 'missing', text };
 }
 
-function readingNotes(found: SurveyFacts, facts: BoreFacts): Remark[] {
+function readingNotes(found: SurveyFacts, facts: BoreFacts, feature: Feature): Remark[] {
   const notes: Remark[] = found.unusable.map(({ row, why }) => ({
     kind: 'warning',
     text: `Reading ${row + 1} does not count: ${why}.`,
@@ -221,6 +221,18 @@ function readingNotes(found: SurveyFacts, facts: BoreFacts): Remark[] {
     notes.push(
       missing('The length of the bore is not given; it is taken from the depths of the readings.'),
     );
+  }
+  if (feature.keepouts.length > facts.keepouts.length) {
+    notes.push({
+      kind: 'warning',
+      text: 'A place to keep off (grease hole, chamfer or groove) is not on the map: its depths, or the length of the bore that face B needs, are missing.',
+    });
+  }
+  if (feature.decisions.centre?.rule === 'partner') {
+    notes.push({
+      kind: 'warning',
+      text: 'The centre is to line up with the partner bore, and where that lies is not worked out here: the map lets the centre move.',
+    });
   }
   return notes;
 }

@@ -103,6 +103,10 @@ function clockRemarks(sightings: readonly Sighting[]): Remark[] {
   return [];
 }
 
+/** Shares of the length that may go unread without a word: less at a mouth, where bores wear fastest. */
+const UNREAD_MOUTH = 0.2;
+const UNREAD_BETWEEN = 0.34;
+
 function depthRemarks(
   sightings: readonly Sighting[],
   length: number,
@@ -129,14 +133,13 @@ function depthRemarks(
     );
   }
   const ends = [0, ...depths, length];
-  let widest = 1;
+  if (depths.length < 2) return out;
   for (let i = 1; i < ends.length; i++) {
-    if (ends[i]! - ends[i - 1]! > ends[widest]! - ends[widest - 1]!) widest = i;
-  }
-  if (depths.length > 1 && ends[widest]! - ends[widest - 1]! > length / 3) {
+    const atEnd = i === 1 || i === ends.length - 1;
+    if (ends[i]! - ends[i - 1]! <= length * (atEnd ? UNREAD_MOUTH : UNREAD_BETWEEN)) continue;
     out.push(
       missing(
-        `Nothing is measured between ${deepText(ends[widest - 1]!)} and ${deepText(ends[widest]!)} deep; ` +
+        `Nothing is measured between ${deepText(ends[i - 1]!)} and ${deepText(ends[i]!)} deep; ` +
           'what the map shows there is drawn out from its neighbours.',
       ),
     );

@@ -69,7 +69,7 @@ function sectionOf(p: Posterior, z: number, count: number, c: Float64Array, give
     outOfRound: seesOval ? across[greatest]! - across[least]! : Number.NaN,
     give,
     lobes: p.design.seen.filter((n) => n > 1 && n <= LOBES_SAID).map((n) => lobeOf(c, n)),
-    circle: p.design.seen.includes(1) ? circleOf(c) : null,
+    circle: p.design.datum ? circleOf(c) : null,
   };
 }
 

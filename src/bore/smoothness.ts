@@ -76,9 +76,12 @@ function figures(x: readonly number[]): Smoothness {
   return { lobe, size, length, local, noise, fixed: false };
 }
 
-/** Every k-th reading, in the order of the table, so that all depths and clock positions keep a share. */
+/** Every k-th reading by depth and clock position, so that all keep a share, however the table is ordered. */
 function thinned(full: Design): Design {
   const stride = full.count / MOST;
-  const kept = Array.from({ length: MOST }, (_, k) => full.sightings[Math.floor(k * stride)]!);
+  const ordered = [...full.sightings].sort(
+    (a, b) => a.z - b.z || a.theta - b.theta || a.value - b.value,
+  );
+  const kept = Array.from({ length: MOST }, (_, k) => ordered[Math.floor(k * stride)]!);
   return design(kept, full.setups, full.length);
 }

@@ -200,7 +200,19 @@ export function usualUnworn(grid: Grid): { from: number; to: number } {
   return { from: 0.75 * length, to: length };
 }
 
+/**
+ * True where readings show which side is worn: radii or walls, or one set-up swept at several depths without setting
+ * its stylus anew. A lone sweep has a centre of its own and shows none.
+ */
+function sideSeen({ design: { sightings, setups } }: Posterior): boolean {
+  if (sightings.some((s) => s.instrument === 'radius' || s.instrument === 'wall')) return true;
+  return setups.some((setup, k) => {
+    const depths = new Set(sightings.filter((s) => s.setup === k).map((s) => s.z));
+    return !setup.resetEachDepth && depths.size > 1;
+  });
+}
+
 /** What the centre rests on, in words, where it is assumed; null where readings show it. */
 export function assumption(p: Posterior): string | null {
-  return p.design.seen.includes(1) ? null : 'both sides alike';
+  return sideSeen(p) ? null : 'both sides alike';
 }

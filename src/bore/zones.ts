@@ -50,6 +50,7 @@ function zoneOf(
   const iz = (summit - it) / columns;
   const share = cellShares(surface.grid);
   const peak = height[summit]!;
+  const side = kind === 'high' ? 1 : -1;
   const core = new Uint8Array(columns);
   let top = iz;
   let bottom = iz;
@@ -60,7 +61,8 @@ function zoneOf(
     const row = Math.floor(k / columns);
     const cell = surface.mean[k]! * share[row]!;
     area += cell;
-    volume += height[k]! * cell;
+    // A layer inside the wall's radius is a little longer round, one outside it a little shorter.
+    volume += height[k]! * cell * (1 + (side * height[k]!) / (2 * surface.mean[k]!));
     if (height[k]! < peak / 2) continue;
     core[k % columns] = 1;
     top = Math.min(top, row);

@@ -178,13 +178,16 @@ export function surveyFacts(job: Job, feature: Feature, survey: Survey): SurveyF
     const figures = gaugeFigures(gauge);
     const own = lengthMm(reading.sd);
     const repeat = own >= 0 ? own : figures.repeatability.mm;
+    const stated = survey.setups.find((one) => one.id === reading.setup);
+    const roundness = gauge.kind === 'wall' ? knownOr(lengthMm(stated?.roundness), 0) : 0;
     readings.push({
       row,
       instrument: gauge.kind,
       theta: clock.theta,
       z,
       value: value.mm,
-      sd: repeat,
+      // How far the boss is out of round goes into each wall reading by itself.
+      sd: Math.hypot(repeat, roundness),
       sdStated: own >= 0 || figures.repeatability.stated,
       setup: needsSetup(gauge.kind) ? setupIndex(survey, reading.setup) : -1,
     });

@@ -162,3 +162,39 @@ it('many set-ups with many readings each are drawn together, and it ends', () =>
   expect(drawn.length).toBeGreaterThan(0);
   expect(drawn.length).toBeLessThanOrEqual(many.length);
 });
+
+describe('what shows the side', () => {
+  const swept = (depths: readonly number[]) => {
+    const job = jobOf({ taken, length: LENGTH, nominal: 65, sd: NOISE });
+    const needle = { id: 'needle', kind: 'sweep' as const, name: 'Indicator' };
+    const bore = job.features[0]!;
+    const as = bore.surveys[0]!;
+    const added = depths.flatMap((z) =>
+      Array.from({ length: 12 }, (_, hour) => ({
+        id: `n${z} ${hour}`,
+        face: 'A' as const,
+        depth: typedIn('mm', z),
+        clock: String(hour || 12),
+        gauge: 'needle',
+        value: typedIn('mm', 0.02 * Math.cos((Math.PI * hour) / 6)),
+      })),
+    );
+    const surveys = [{ ...as, readings: [...as.readings, ...added] }];
+    const decisions = { target: typedIn('mm', 65.1), centre: { rule: 'partner' as const } };
+    return evaluate({
+      ...job,
+      gauges: [...job.gauges, needle],
+      features: [{ ...bore, surveys, decisions }],
+    }).bores[0]!.surveys[0]!;
+  };
+
+  it('is not a lone sweep, whose centre is its own; sweeps at two depths in one set-up are', () => {
+    expect(swept([10]).target!.assumed).toContain('both sides alike');
+    expect(swept([10]).sections.every(({ circle }) => circle === null)).toBe(true);
+    expect(swept([10, 40]).target!.assumed).toBeNull();
+  });
+
+  it('a centre that cannot be worked out here says so', () => {
+    expect(swept([10]).notes.some(({ text }) => text.includes('partner bore'))).toBe(true);
+  });
+});
