@@ -11,8 +11,8 @@ const USAGE = `Roundhand, on the command line.
   roundhand fit POINTS.csv --feature circle|cylinder --criterion least-squares [--units mm|in]
 
 A job is a .roundhand.json file. Readings are CSV with the columns survey, face, depth, clock,
-instrument, setup, reading, unit, sd, note; only depth, clock and reading are required. Points
-are CSV with the header x,y or x,y,z.`;
+instrument, setup, reading, unit, sd, note; only depth, clock and reading are required. Sizes
+are in the unit of the rows unless --units says. Points are CSV with the header x,y or x,y,z.`;
 
 export interface Streams {
   readonly out: (text: string) => void;

@@ -1,7 +1,7 @@
 /** `roundhand report`: a job or a CSV of readings through the same evaluation as the page. */
 import { basename } from 'node:path';
 import { type Evaluation, evaluate } from '../evaluate.ts';
-import { readReadingsCsv } from '../job/csv.ts';
+import { type ReadingsCsv, readReadingsCsv } from '../job/csv.ts';
 import { doubtsOf } from '../job/doubts.ts';
 import { jobFromCsv } from '../job/fromCsv.ts';
 import { openJob } from '../job/parse.ts';
@@ -49,9 +49,9 @@ function readJob(text: string, name: string, options: Options): Read {
 }
 
 function readCsv(text: string, name: string, options: Options): Read {
-  const units = unitsOf(options.units);
   const rows = readReadingsCsv(text, name);
   if (!rows.ok) return { why: rows.why };
+  const units = unitsOf(options.units ?? usualUnits(rows));
   for (const option of ['nominal', 'length'] as const) {
     if (options[option] === undefined) {
       throw new UsageError(`a CSV of readings needs --${option}, in ${units}. See --help.`);
@@ -69,8 +69,15 @@ function readCsv(text: string, name: string, options: Options): Read {
   return doubt === undefined ? { job } : { why: `${name}: ${doubt}` };
 }
 
-function unitsOf(text: string | undefined): Units {
-  if (text === undefined || text === 'mm' || text === 'in') return text ?? 'mm';
+/** Where the options' unit is not said, it is that of the rows; millimetres where they do not say either. */
+function usualUnits(rows: Extract<ReadingsCsv, { ok: true }>): Units {
+  const said =
+    rows.kind === 'readings' ? rows.readings.find(({ unit }) => unit !== '')?.unit : 'mm';
+  return said === undefined || said === 'mm' ? 'mm' : 'in';
+}
+
+function unitsOf(text: string): Units {
+  if (text === 'mm' || text === 'in') return text;
   throw new UsageError(`no units “${text}”: there are mm and in.`);
 }
 

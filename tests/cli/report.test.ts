@@ -96,6 +96,19 @@ describe('report on a CSV of readings', () => {
     expect(taken).toBeGreaterThan(1000);
   });
 
+  test('sizes are in the unit of the rows where no unit is said', async () => {
+    const rows = ovalCsv(2, 0.003, 1)
+      .replaceAll(',mm,', ',in,')
+      .replace(/,(5|20|35),/g, ',0.$1,');
+    const file = fileOf('inches.csv', rows);
+    const { code, out } = await run('report', file, '--nominal', '2', '--length', '1', '--json');
+    expect(code).toBe(0);
+    const { units, bores } = JSON.parse(out);
+    expect(units).toBe('in');
+    expect(bores[0].length.mm).toBeCloseTo(25.4, 9);
+    expect(bores[0].surveys[0].sections[0].meanDiameter).toBeCloseTo(50.8, 1);
+  });
+
   test('text says the same figures for people', async () => {
     const file = fileOf('oval.csv', ovalCsv(50, 0.08, Math.PI / 4));
     const { code, out } = await run('report', file, ...csvOptions);
@@ -118,7 +131,8 @@ describe('report on a CSV of readings', () => {
         [0, 1, 2, 3, 4, 5].map((hour) => row(unit, depth, hour, 50.8 + 0.05 * Math.cos(hour))),
       );
       const file = fileOf(`${unit}.csv`, [HEADER, ...rows].join('\n'));
-      const { out } = await run('report', file, '--nominal', '50.8', '--length', '40', '--json');
+      const sizes = ['--nominal', '50.8', '--length', '40', '--units', 'mm'];
+      const { out } = await run('report', file, ...sizes, '--json');
       means.push(JSON.parse(out).bores[0].surveys[0].sections[1].meanDiameter);
     }
     // Texts carry six decimals of their unit: 1e-6 in is 2.5e-5 mm.
