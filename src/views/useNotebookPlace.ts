@@ -31,8 +31,11 @@ export function useNotebookPlace(ready: boolean): void {
       if (section !== useSession.getState().section && ready) look({ section });
       timer ??= setTimeout(rest, REST_MS);
     };
+    // On a slow machine the page may go before a scroll is told: ahead of the writing of the place, see store/place.
+    addEventListener('pagehide', rest, { capture: true });
     addEventListener('scroll', onScroll, { passive: true });
     return () => {
+      removeEventListener('pagehide', rest, { capture: true });
       removeEventListener('scroll', onScroll);
       clearTimeout(timer);
     };
