@@ -25,7 +25,11 @@ export function Legend({ legend, theme, width, low, id }: Props) {
   const bar = low ? 17 : 14;
   const height = top + bar + 15;
   const middle = round(width - HATCHED / 2 - 1);
-  const words = `Colours: ${legend.high} in copper, ${legend.low} in teal, ${legend.unit}; hatched where not sure`;
+  const sides = [
+    legend.high && `copper is ${legend.high.words}`,
+    legend.low && `teal is ${legend.low.words}`,
+  ];
+  const words = [...sides, 'hatched is unsure', legend.unit].filter(Boolean).join(', ');
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -33,7 +37,7 @@ export function Legend({ legend, theme, width, low, id }: Props) {
       width={round(width)}
       height={height}
       role="img"
-      aria-label={words}
+      aria-label={`Key: ${words}`}
       fontFamily={LETTERS}
       fontSize={SIZE}
     >
@@ -123,35 +127,32 @@ function Sides({ legend, theme, across, low }: SidesProps) {
     return (
       <g fontSize={14} fontWeight={500}>
         <text y={12} fill={copperText}>
-          {legend.high}
+          {legend.high?.words}
         </text>
         <text x={across} y={12} textAnchor="end" fill={tealText}>
-          {legend.low}
+          {legend.low?.words}
         </text>
       </g>
     );
   }
   const ends = [
-    { text: legend.shortHigh, x: 5, anchor: 'start', ground: legend.bands[0] },
-    { text: legend.shortLow, x: across - 5, anchor: 'end', ground: legend.bands.at(-1) },
+    { text: legend.high?.short, x: 5, anchor: 'start', ground: legend.bands[0] },
+    { text: legend.low?.short, x: across - 5, anchor: 'end', ground: legend.bands.at(-1) },
   ] as const;
-  return ends.map(({ text, x, anchor, ground }) => {
-    const ink = lineOver([ground ?? '#000'], theme);
-    return (
-      <text
-        key={text}
-        x={x}
-        y={13.5}
-        textAnchor={anchor}
-        fontWeight={600}
-        fill={ink}
-        stroke={ground}
-        strokeWidth={4}
-        strokeLinejoin="round"
-        paintOrder="stroke"
-      >
-        {text}
-      </text>
-    );
-  });
+  return ends.map(({ text, x, anchor, ground = '#000' }) => (
+    <text
+      key={anchor}
+      x={x}
+      y={13.5}
+      textAnchor={anchor}
+      fontWeight={600}
+      fill={lineOver([ground], theme)}
+      stroke={ground}
+      strokeWidth={4}
+      strokeLinejoin="round"
+      paintOrder="stroke"
+    >
+      {text}
+    </text>
+  ));
 }

@@ -216,8 +216,11 @@ export const MARK_VERTEX = /* glsl */ `
       vec2 way = normalize((ahead.xy / ahead.w - clip.xy / clip.w) * screen);
       turned = sized.x * vec2(way.y, -way.x) + sized.y * way;
     }
-    /* Drawn as if it stood a little nearer, so that the rim it lies on does not swallow it. */
-    vec4 nearer = projectionMatrix * vec4(seen.xyz - lift * normalize(seen.xyz), 1.0);
+    /* Drawn as if it stood a little nearer, so that the rim it lies on does not swallow it; but not where the rim
+       looks away, or it would show through the metal. */
+    vec3 away = normalize(seen.xyz);
+    float facing = -dot(normalize(normalMatrix * vec3(0.0, 0.0, 1.0)), away);
+    vec4 nearer = projectionMatrix * vec4(seen.xyz - lift * smoothstep(-0.05, 0.1, facing) * away, 1.0);
     gl_Position = vec4(clip.xy + turned * 2.0 / screen * clip.w, nearer.z / nearer.w * clip.w, clip.w);
   }
 `;
