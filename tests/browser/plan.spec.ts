@@ -12,8 +12,18 @@ test('the slider moves target, press fit and metal together, and is one step bac
   await expect(plan).toContainText('press fit of 0.050 mm across');
   const grams = async () =>
     Number(/Take off ([\d.]+) g/.exec((await plan.textContent()) ?? '')?.[1] ?? Number.NaN);
-  await expect.poll(grams).toBeGreaterThan(0);
-  const before = await grams();
+  // All readings counted, and the quick answer followed by the settled one: the same figure twice, 2 s apart.
+  let before = Number.NaN;
+  await expect
+    .poll(
+      async () => {
+        const last = before;
+        before = await grams();
+        return before > 0 && before === last;
+      },
+      { intervals: [2000] },
+    )
+    .toBe(true);
   const slider = page.getByRole('slider', { name: 'Target diameter, across' });
   await slider.focus();
   for (let i = 0; i < 10; i += 1) await page.keyboard.press('ArrowRight');
