@@ -69,7 +69,7 @@ const RIM: Turn = { azimuth: -0.42, elevation: 0.27 };
 const HALF: Turn = { azimuth: 0.95, elevation: 0.3 };
 /** Half the angle of view, as a tangent: near to an eye at the hole, far off at the map, which has no depth. */
 const NEAR_LENS = 0.27;
-const FAR_LENS = 0.07;
+const FAR_LENS = 0.008;
 
 /** The direction that a view is looked at from, if nobody turned it; `roll` 1 looks straight at the map. */
 export function homeTurn(half: boolean, away: number, roll: number): Turn {

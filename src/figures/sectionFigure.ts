@@ -49,7 +49,8 @@ export function sectionFigure(
     .map(({ theta: angle, row }) => {
       const deviation = linearAt(wall.grid, wall.deviation, angle, z);
       return { theta: angle, row, at: polar(angle, drawn(deviation)) };
-    });
+    })
+    .filter(({ at }) => at.every(Number.isFinite));
   const sizes = [...rings.outline, ...rings.outer].map(([x, y]) => Math.hypot(x, y));
   return {
     z,
