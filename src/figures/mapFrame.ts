@@ -34,7 +34,7 @@ export function mapFrame(
 ): MapFrame {
   const room = {
     across: Math.max(40, width - MARGIN.left - MARGIN.right),
-    down: Math.max(LEAST_DOWN, most - MARGIN.top - MARGIN.bottom),
+    down: Math.max(40, most - MARGIN.top - MARGIN.bottom),
   };
   const asTrue = (room.down * wide) / deep;
   const across = Math.min(room.across, Math.max(asTrue, LEAST_ACROSS));

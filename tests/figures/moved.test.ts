@@ -33,6 +33,7 @@ describe('room for the drawing', () => {
     expect(roomFor({ width: 893, height: 840 })?.kind).toBe('tall');
     expect(roomFor({ width: 820, height: 530 })?.kind).toBe('wide');
     expect(roomFor({ width: 390, height: 380 })?.kind).toBe('small');
+    expect(roomFor({ width: 844, height: 175 })?.kind).toBe('low');
     expect(roomFor({ width: 0, height: 0 })).toBeNull();
   });
 

@@ -139,7 +139,7 @@ function FactorList({ of }: { readonly of: Exaggeration }) {
       <select value={factor} onChange={(event) => choose(Number(event.target.value))}>
         {of.factors.map((one) => (
           <option key={one} value={one}>
-            ×{one}
+            wear ×{one}
           </option>
         ))}
       </select>

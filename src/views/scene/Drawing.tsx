@@ -62,7 +62,7 @@ function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
     () => legendFigure(map.steps, theme, map.about),
     [map.steps, map.about, theme],
   );
-  const small = room.kind === 'small';
+  const small = room.kind === 'small' || room.kind === 'low';
   const flatOnly = small && sheetAlone;
   const exaggeration = factorFor(wanted, piece.exaggeration);
   const tall = room.kind === 'tall';
@@ -86,7 +86,7 @@ function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
   return (
     <>
       <div className="drawing-head">
-        <Label factor={exaggeration} assumed={map.assumed} flat={flatOnly} />
+        <Label factor={small ? null : exaggeration} assumed={map.assumed} flat={flatOnly} />
         <Legend
           legend={legend}
           theme={theme}
@@ -131,7 +131,8 @@ function Pages({ page, onChoose }: PagesProps) {
 }
 
 interface LabelProps {
-  readonly factor: number;
+  /** Factor that wear is drawn with; null where the list of factors beside the drawing says it. */
+  readonly factor: number | null;
   readonly assumed: string | null;
   /** A flat drawing alone is shown. */
   readonly flat: boolean;
@@ -145,7 +146,7 @@ function Label({ factor, assumed, flat }: LabelProps) {
   const seen = flat ? 'Flat drawing' : viewWords({ view, roll, turn });
   return (
     <p className="drawing-label">
-      <span>{flat ? seen : `${seen} · ${factorWords(factor)}`}</span>
+      <span>{flat || factor === null ? seen : `${seen} · ${factorWords(factor)}`}</span>
       {assumed !== null && <span className="drawing-assumed">assumed: {assumed}</span>}
     </p>
   );
