@@ -133,3 +133,20 @@ test('the bar of sections follows the scrolling, and pointing at a zone marks th
   await expect(near).toHaveCount(1);
   await expect(near).toHaveAttribute('aria-label', /^5–11 at/);
 });
+
+test('every measured place of the bushing is shown, counts, and can be changed', async ({
+  page,
+}) => {
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  const measure = page.locator('#measure');
+  await expect(measure).toContainText('so the target is 50.800 mm across');
+  const second = page.getByLabel('Place 2 of the bushing, outside, across');
+  await second.fill('50.83');
+  await second.press('Enter');
+  // 50.85 and 50.83: 50.84 counts, less the usual 0.05 mm.
+  await expect(measure).toContainText('mean of 2 places 50.840 mm');
+  await expect(measure).toContainText('so the target is 50.790 mm across');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(measure).toContainText('so the target is 50.800 mm across');
+});

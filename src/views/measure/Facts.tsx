@@ -7,6 +7,7 @@ import { formatAcross, lengthMm } from '../../job/units.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
+import { outsideThatCounts } from './BushingPlaces.tsx';
 
 export interface FactsProps {
   readonly job: Job;
@@ -38,7 +39,7 @@ export function Facts({ job, bore }: FactsProps) {
         units={job.units}
         onEnter={(typed) => edit((now) => withBushing(now, bore, typed))}
       />{' '}
-      across; press fit{' '}
+      across{outsideThatCounts({ job, bore })}; press fit{' '}
       <LengthField
         label="Press fit, across"
         typed={pressFit}

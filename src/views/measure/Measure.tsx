@@ -5,6 +5,7 @@ import { sentence } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useTable } from '../../store/useTable.ts';
 import { AddPlaces } from './AddPlaces.tsx';
+import { BushingPlaces } from './BushingPlaces.tsx';
 import { CellLine } from './CellLine.tsx';
 import { Facts, MoreFacts } from './Facts.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
@@ -56,6 +57,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
         <TypedHow units={job.units} />
         <MeasuredWith bench={bench} />
         <AddPlaces bench={bench} />
+        <BushingPlaces job={job} bore={bore} />
         <MoreFacts job={job} bore={bore} />
         <StageLine bench={bench} />
       </div>
