@@ -16,7 +16,7 @@ export interface ProfileFigure {
   readonly length: number;
   /** From the rim to the bottom; NaN where a depth is not known. */
   readonly points: readonly ProfilePoint[];
-  /** What was measured at each depth with readings. */
+  /** The surface at each depth that has readings. */
   readonly measured: readonly ProfilePoint[];
   /** Diameter wanted; NaN not known. */
   readonly target: number;

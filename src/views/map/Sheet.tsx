@@ -89,8 +89,8 @@ function Along({ survey, facts, map, frame, theme, width }: Props) {
       />
       <figcaption>
         Diameter across against depth, both in {units === 'in' ? 'inches' : 'millimetres'}, rim at
-        the left. Full line: mean; dashed: least; dotted: greatest; bars: as read; thin: wanted;
-        thick: the bushing’s seat.
+        the left. Full line: mean; dashed: least; dotted: greatest; bars: least to greatest at the
+        measured depths; thin: wanted; thick: the bushing’s seat.
       </figcaption>
     </figure>
   );
