@@ -5,6 +5,7 @@
  * weighted, so its reading is linear in (c0, a_1, b_1, a_2, b_2, ...): the weights are its gains. A two-point
  * gauge has no gain on odd lobes, a self-centring three-leg gauge only on c0 and lobes 3, 6, 9 (ISO 4292).
  */
+import { THREE_LEG, type Touch, TWO_POINT } from '../geometry/gaugeResponse.ts';
 import type { Instrument } from '../job/schema.ts';
 import type { SetupPrior, Sighting } from './types.ts';
 
@@ -18,25 +19,18 @@ export function cosineColumn(n: number): number {
   return 2 * n - 1;
 }
 
-/** Where an instrument touches, as turns of the clock from its stated position, and the weight of each radius. */
-function touches(instrument: Instrument, sign: number): readonly (readonly [number, number])[] {
+/** Which radii an instrument adds up, from its stated position on. */
+function touches(instrument: Instrument, sign: number): readonly Touch[] {
   switch (instrument) {
     case 'two-point':
-      return [
-        [0, 1],
-        [0.5, 1],
-      ];
+      return TWO_POINT;
     case 'three-leg':
-      return [
-        [0, 2 / 3],
-        [1 / 3, 2 / 3],
-        [2 / 3, 2 / 3],
-      ];
+      return THREE_LEG;
     case 'radius':
-      return [[0, 1]];
+      return [{ turn: 0, weight: 1 }];
     case 'sweep':
     case 'wall':
-      return [[0, sign]];
+      return [{ turn: 0, weight: sign }];
   }
 }
 
@@ -49,10 +43,10 @@ export function gains(sightings: readonly Sighting[], setups: readonly SetupPrio
   sightings.forEach((s, i) => {
     const row = i * TERMS;
     const sign = setups[s.setup]?.sign ?? 1;
-    for (const [turn, weight] of touches(s.instrument, sign)) {
+    for (const { turn, weight } of touches(s.instrument, sign)) {
       out[row] = out[row]! + weight;
       for (let n = 1; n <= LOBES; n++) {
-        const angle = n * (s.theta + turn * 2 * Math.PI);
+        const angle = n * (s.theta + turn);
         const c = row + cosineColumn(n);
         out[c] = out[c]! + weight * Math.cos(angle);
         out[c + 1] = out[c + 1]! + weight * Math.sin(angle);
