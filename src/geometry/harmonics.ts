@@ -11,6 +11,10 @@ export interface Wave {
   amplitude: number;
   /** radians, above -pi, up to pi; a crest lies at phase / frequency */
   phase: number;
+  /** standard deviation of the amplitude, to first order; NaN when nothing tells it */
+  amplitudeSd: number;
+  /** radians; NaN when nothing tells it, or the amplitude is too small to point anywhere */
+  phaseSd: number;
 }
 
 export type WaveFit =
@@ -21,7 +25,17 @@ export type WaveFit =
       waves: Wave[];
       /** standard deviation of the readings about the fit; NaN when none are left over */
       residualSd: number;
+      /** of what the readings are off the fit */
       sumSquares: number;
+      /** the same, each over its stated standard deviation; NaN when none is stated */
+      chiSquare: number;
+      /** readings left over: how many more there are than unknowns */
+      spare: number;
+      /**
+       * p * p row-major, of mean, cosine, sine, cosine, ...: from the stated standard deviations, or
+       * from the scatter about the fit where none are stated (NaN when no reading is left over)
+       */
+      covariance: Float64Array;
       /** condition number of the columns scaled alike: 1 at even angles, large where lobes mix */
       conditioning: number;
     }
@@ -38,14 +52,20 @@ export type WaveFit =
  * @param theta radians, any turn
  * @param r as many as theta, any unit
  * @param order 0 or more; at least 2 * order + 1 different angles are needed
+ * @param sd one standard deviation of each reading, above 0, where it is known
  * @throws RangeError when theta and r differ in length
  */
-export function fitLobes(theta: ArrayLike<number>, r: ArrayLike<number>, order: number): WaveFit {
+export function fitLobes(
+  theta: ArrayLike<number>,
+  r: ArrayLike<number>,
+  order: number,
+  sd?: ArrayLike<number>,
+): WaveFit {
   if (!Array.from(theta).every(Number.isFinite)) return { status: 'not-finite' };
   const needed = 2 * order + 1;
   const found = differentAngles(theta);
   if (found < needed) return { status: 'too-few-angles', needed, found };
-  return fitWaves(theta, r, lobeNumbers(order));
+  return fitWaves(theta, r, lobeNumbers(order), sd);
 }
 
 /**
@@ -54,34 +74,91 @@ export function fitLobes(theta: ArrayLike<number>, r: ArrayLike<number>, order: 
  * @param x angle, or any running quantity
  * @param y as many as x
  * @param frequencies radians of wave per unit of x, all different and above 0
- * @throws RangeError when x and y differ in length
+ * @param sd one standard deviation of each reading, above 0: readings then count by 1 / sd^2
+ * @throws RangeError when x, y and sd differ in length
  */
 export function fitWaves(
   x: ArrayLike<number>,
   y: ArrayLike<number>,
   frequencies: readonly number[],
+  sd?: ArrayLike<number>,
 ): WaveFit {
   if (x.length !== y.length) throw new RangeError(`${x.length} angles and ${y.length} readings`);
-  const needed = 2 * frequencies.length + 1;
-  const fit = linearLeastSquares(design(x, frequencies), y, x.length, needed);
+  if (sd !== undefined && sd.length !== y.length) {
+    throw new RangeError(`${sd.length} standard deviations and ${y.length} readings`);
+  }
+  const p = 2 * frequencies.length + 1;
+  const rows = design(x, frequencies);
+  const weight = (i: number) => (sd === undefined ? 1 : 1 / sd[i]!);
+  const fit = linearLeastSquares(
+    rows.map((value, k) => value * weight(Math.floor(k / p))),
+    Array.from(y, (value, i) => value * weight(i)),
+    x.length,
+    p,
+  );
   if (fit.status !== 'ok') {
     if (fit.status === 'not-finite') return { status: 'not-finite' };
     if (fit.status === 'columns-dependent') return { status: 'angles-cannot-tell' };
-    return { status: 'too-few-angles', needed, found: x.length };
+    return { status: 'too-few-angles', needed: p, found: x.length };
   }
-  const spare = x.length - needed;
+  const spare = x.length - p;
+  const sumSquares = sd === undefined ? fit.sumSquares : offSquares(rows, y, fit.x);
+  const residualSd = spare > 0 ? Math.sqrt(sumSquares / spare) : Number.NaN;
+  const variance = sd === undefined ? residualSd ** 2 : 1;
+  const covariance = fit.inverse.map((value) => value * variance);
   return {
     status: 'ok',
     mean: fit.x[0]!,
-    waves: frequencies.map((frequency, i) => {
-      const cosine = fit.x[2 * i + 1]!;
-      const sine = fit.x[2 * i + 2]!;
-      const amplitude = Math.hypot(cosine, sine);
-      return { frequency, cosine, sine, amplitude, phase: Math.atan2(sine, cosine) };
-    }),
-    residualSd: spare > 0 ? Math.sqrt(fit.sumSquares / spare) : Number.NaN,
-    sumSquares: fit.sumSquares,
+    waves: frequencies.map((f, i) => waveOf(f, fit.x, covariance, 2 * i + 1)),
+    residualSd,
+    sumSquares,
+    chiSquare: sd === undefined ? Number.NaN : fit.sumSquares,
+    spare,
+    covariance,
     conditioning: fit.conditioning,
+  };
+}
+
+/** Sum of squared y - rows x. */
+function offSquares(rows: Float64Array, y: ArrayLike<number>, x: Float64Array): number {
+  const p = x.length;
+  let sum = 0;
+  for (let i = 0; i < y.length; i++) {
+    let off = y[i]!;
+    for (let j = 0; j < p; j++) off -= rows[i * p + j]! * x[j]!;
+    sum += off * off;
+  }
+  return sum;
+}
+
+/** An amplitude of fewer standard deviations than this points anywhere: its phase is not told. */
+const POINTS = 3;
+
+/** The wave whose cosine is unknown k of the fit, and its sine the next. */
+function waveOf(frequency: number, x: Float64Array, covariance: Float64Array, k: number): Wave {
+  const p = x.length;
+  const cosine = x[k]!;
+  const sine = x[k + 1]!;
+  const amplitude = Math.hypot(cosine, sine);
+  const [cc, cs, ss] = [
+    covariance[k * p + k]!,
+    covariance[k * p + k + 1]!,
+    covariance[(k + 1) * p + k + 1]!,
+  ];
+  // Along the wave's own direction lies its amplitude, across it its phase.
+  const along = (c: number, s: number) =>
+    Math.sqrt(Math.max(0, c * c * cc + 2 * c * s * cs + s * s * ss));
+  const [c, s] = amplitude > 0 ? [cosine / amplitude, sine / amplitude] : [1, 0];
+  const across = along(-s, c);
+  const points = amplitude > POINTS * Math.max(along(c, s), across);
+  return {
+    frequency,
+    cosine,
+    sine,
+    amplitude,
+    phase: Math.atan2(sine, cosine),
+    amplitudeSd: amplitude > 0 ? along(c, s) : Math.sqrt(largestEigenvalue([cc, cs, cs, ss], 2)),
+    phaseSd: points ? across / amplitude : Number.NaN,
   };
 }
 

@@ -1,6 +1,7 @@
 /** Lobes of a profile against certified, constructed and derived answers. */
 import { describe, expect, it } from 'vitest';
 import { fitLobes, fitWaves, lobeAliases } from '../../src/geometry/harmonics.ts';
+import { seededRandom } from '../../src/num/random.ts';
 import enso from './data/enso.json' with { type: 'json' };
 
 function even(count: number): number[] {
@@ -175,5 +176,93 @@ describe('too few angles', () => {
     expect(fitLobes(theta, theta, 4)).toEqual({ status: 'angles-cannot-tell' });
     expect(fitLobes([0, 1, 2], [1, Number.POSITIVE_INFINITY, 1], 1).status).toBe('not-finite');
     expect(fitLobes([0, Number.NaN, 2], [1, 1, 1], 1).status).toBe('not-finite');
+  });
+});
+
+describe('standard deviations', () => {
+  const theta = even(12);
+  const truth = (t: number) => 50 + 0.03 * Math.cos(2 * t - 1) + 0.002 * Math.cos(3 * t);
+
+  it('at N even angles a lobe is known to sd sqrt(2 / N), a phase to that over the amplitude', () => {
+    const sd = theta.map(() => 0.004);
+    const fit = fitLobes(theta, theta.map(truth), 3, sd);
+    if (fit.status !== 'ok') throw new Error(fit.status);
+    const each = 0.004 * Math.sqrt(2 / 12);
+    const [, second, third] = fit.waves;
+    expect(Math.abs(second!.amplitudeSd / each - 1)).toBeLessThan(1e-12);
+    expect(Math.abs(second!.phaseSd / (each / 0.03) - 1)).toBeLessThan(1e-12);
+    // 0.002 is not 3 times 0.0016: it points nowhere.
+    expect(Math.abs(third!.amplitudeSd / each - 1)).toBeLessThan(1e-12);
+    expect(third!.phaseSd).toBeNaN();
+    expect(fit.spare).toBe(5);
+    expect(Math.abs(fit.covariance[0]! / (0.004 ** 2 / 12) - 1)).toBeLessThan(1e-12);
+  });
+
+  it('from the scatter, and from the stated figure, hold the truth as often as they say', () => {
+    // 400 surveys at 12 uneven angles: each z should have a standard deviation of 1. With 400 of them that is met to
+    // 1 / sqrt 800 = 3.5 %; four of those. From the scatter z follows Student's t of 5, sd sqrt(5 / 3); its fourth
+    // moment makes the sample's sd good to sqrt((9 - 1) / 4 / 400) = 7 %: four of those.
+    const random = seededRandom(11);
+    const uneven = theta.map((t) => t + 0.15 * random.normal());
+    const sd = theta.map((_, i) => (i % 2 ? 0.002 : 0.004));
+    const z = { stated: [0, 0], scatter: [0, 0] };
+    const add = (to: number[], fit: ReturnType<typeof fitLobes>) => {
+      if (fit.status !== 'ok') throw new Error(fit.status);
+      const { amplitude, amplitudeSd, phase, phaseSd } = fit.waves[1]!;
+      to[0]! += ((amplitude - 0.03) / amplitudeSd) ** 2;
+      to[1]! += ((phase - 1) / phaseSd) ** 2;
+    };
+    for (let k = 0; k < 400; k++) {
+      const noise = theta.map(() => random.normal());
+      const read = (each: (i: number) => number) =>
+        uneven.map((t, i) => truth(t) + each(i) * noise[i]!);
+      add(
+        z.stated,
+        fitLobes(
+          uneven,
+          read((i) => sd[i]!),
+          3,
+          sd,
+        ),
+      );
+      add(
+        z.scatter,
+        fitLobes(
+          uneven,
+          read(() => 0.002),
+          3,
+        ),
+      );
+    }
+    for (const sum of z.stated) expect(Math.abs(Math.sqrt(sum / 400) - 1)).toBeLessThan(0.14);
+    for (const sum of z.scatter) {
+      expect(Math.abs(Math.sqrt(sum / 400 / (5 / 3)) - 1)).toBeLessThan(0.28);
+    }
+  });
+
+  it('are not known where no reading is left over and none is stated', () => {
+    const fit = solved(even(5), even(5).map(truth), 2);
+    expect(fit.waves.map((wave) => [wave.amplitudeSd, wave.phaseSd])).toEqual([
+      [Number.NaN, Number.NaN],
+      [Number.NaN, Number.NaN],
+    ]);
+    expect(fit.covariance.every(Number.isNaN)).toBe(true);
+    expect(() => fitLobes([0, 1, 2], [1, 1, 1], 1, [1])).toThrow(RangeError);
+  });
+
+  it('equal stated figures change no answer, and are what the readings are off by', () => {
+    const r = theta.map((t, i) => truth(t) + 0.001 * ((i * 7) % 5));
+    const plain = solved(theta, r, 2);
+    const stated = fitLobes(
+      theta,
+      r,
+      2,
+      theta.map(() => 0.01),
+    );
+    if (stated.status !== 'ok') throw new Error(stated.status);
+    expect(stated.waves[1]!.amplitude).toBeCloseTo(plain.waves[1]!.amplitude, 13);
+    expect(stated.sumSquares).toBeCloseTo(plain.sumSquares, 13);
+    expect(stated.chiSquare).toBeCloseTo(plain.sumSquares / 1e-4, 9);
+    expect(plain.chiSquare).toBeNaN();
   });
 });
