@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { runFit, unknownFit } from './fit.ts';
 import { type Options, type Said, UsageError } from './usage.ts';
 
-export function fitCommand(text: string, file: string, options: Options): Said {
+export function fitCommand(bytes: Buffer, file: string, options: Options): Said {
   const wanted = {
     feature: options.feature ?? '',
     criterion: options.criterion ?? 'least-squares',
@@ -12,7 +12,7 @@ export function fitCommand(text: string, file: string, options: Options): Said {
   if (wanted.feature === '') throw new UsageError('fit needs --feature, such as --feature circle.');
   const unknown = unknownFit(wanted);
   if (unknown !== null) throw new UsageError(`${unknown}.`);
-  const report = runFit(text, wanted);
+  const report = runFit(bytes.toString('utf8'), wanted);
   if ('error' in report) return { out: '', fault: `${basename(file)}: ${report.error}.` };
   return { out: JSON.stringify(report, null, 2), fault: null };
 }

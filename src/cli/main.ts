@@ -34,12 +34,7 @@ export async function main(argv: readonly string[], { out, err }: Streams): Prom
     }
     const [command, file, ...more] = positionals;
     checkUsage(command, file, more, values);
-    const text = readInput(file!);
-    if (typeof text !== 'string') {
-      err(`${text.why}\n`);
-      return 1;
-    }
-    const said = await run(command!, text, file!, values);
+    const said = await run(command!, file!, values);
     if (said.out !== '') out(said.out.endsWith('\n') ? said.out : `${said.out}\n`);
     if (said.fault !== null) err(`${said.fault}\n`);
     return said.fault === null ? 0 : 1;
@@ -78,18 +73,31 @@ function checkUsage(
   }
 }
 
-function readInput(file: string): string | { why: string } {
+/** Points stay bytes: the text of a million is large, and nobody needs it. */
+async function run(command: string, file: string, values: Options): Promise<Said> {
+  if (command === 'fit') {
+    const input = readInput(file, (bytes) => bytes);
+    if ('why' in input) return { out: '', fault: input.why };
+    return (await import('./fitCommand.ts')).fitCommand(input.content, file, values);
+  }
+  const input = readInput(file, (bytes) => bytes.toString('utf8'));
+  if ('why' in input) return { out: '', fault: input.why };
+  return (await import('./reportCommand.ts')).reportCommand(input.content, file, values);
+}
+
+function readInput<T>(
+  file: string,
+  decode: (bytes: Buffer) => T,
+): { content: T } | { why: string } {
   try {
-    return readFileSync(file, 'utf8');
+    return { content: decode(readFileSync(file)) };
   } catch (fault) {
     const code = (fault as NodeJS.ErrnoException).code;
     if (code === 'ENOENT') return { why: `${file}: there is no such file.` };
     if (code === 'EISDIR') return { why: `${file}: this is a folder; name a file.` };
+    if (code === 'ERR_FS_FILE_TOO_LARGE') {
+      return { why: `${file}: larger than 2 GB, the most that can be read; give fewer rows.` };
+    }
     return { why: `${file}: cannot be read (${(fault as Error).message}).` };
   }
-}
-
-async function run(command: string, text: string, file: string, values: Options): Promise<Said> {
-  if (command === 'fit') return (await import('./fitCommand.ts')).fitCommand(text, file, values);
-  return (await import('./reportCommand.ts')).reportCommand(text, file, values);
 }
