@@ -1,18 +1,11 @@
-import { largestEigenvalue, symmetricEigen } from '../num/eigen.ts';
+import { largestEigenvalue } from '../num/eigen.ts';
 import type { Solution } from '../num/gaussNewton.ts';
 import { invertNormal } from '../num/normalEquations.ts';
-import { type Cloud, liesFlat, meanOf, readCloud, sampleCloud, scatterOf } from './cloud.ts';
+import { type Cloud, meanOf } from './cloud.ts';
 import { cylinderStarts } from './cylinderStart.ts';
 import type { FitFailure } from './ending.ts';
-import {
-  bestEnd,
-  type Deviation,
-  magnification,
-  polish,
-  SAMPLE,
-  SURE,
-  standardError,
-} from './search.ts';
+import { bestEnd, type Deviation, magnification, polish, SURE, standardError } from './search.ts';
+import { readSolid, type Solid } from './solid.ts';
 import { type Vector, type Wall, wallDeviations, wallProblem } from './wall.ts';
 
 export type CylinderFit =
@@ -38,7 +31,7 @@ export type CylinderFit =
   | FitFailure;
 
 /** An axis direction with a standard error above this, in radians (3 degrees), is none. */
-const LEAN_KNOWN = 0.05;
+export const LEAN_KNOWN = 0.05;
 
 /**
  * Cylinder with the least sum of squared orthogonal distances, its axis in any direction (the
@@ -59,17 +52,10 @@ export function fitCylinder(
   y: ArrayLike<number>,
   z: ArrayLike<number>,
 ): CylinderFit {
-  const cloud = readCloud([x, y, z], 5);
-  if ('status' in cloud) return cloud;
-  const sample = sampleCloud(cloud, SAMPLE);
-  const mean = meanOf(sample);
-  const { vectors } = symmetricEigen(scatterOf(sample, mean), 3);
-  const [across, between, along] = vectors as [number[], number[], number[]];
-  if (allFlat(cloud, sample, mean, [across, between])) return { status: 'on-a-line' };
-  if (allFlat(cloud, sample, mean, [across])) return { status: 'in-a-plane' };
-  const principal = [across, between, along] as unknown as [Vector, Vector, Vector];
-  const starts = cylinderStarts(sample, mean, principal);
-  const coarse = bestEnd(wallProblem(sample, mean), starts, (wall) => wall.k);
+  const solid = readSolid([x, y, z], 5);
+  if ('status' in solid) return solid;
+  const { cloud, sample } = solid;
+  const coarse = cylinderOfSample(solid);
   const best = sample === cloud ? coarse : polish(wallProblem(cloud, meanOf(cloud)), coarse);
   if (best.ending !== 'converged') {
     return { status: 'did-not-converge', iterations: best.iterations };
@@ -77,9 +63,10 @@ export function fitCylinder(
   return describe(cloud, best);
 }
 
-/** The sample is asked first: it spares a pass over all points. */
-function allFlat(cloud: Cloud, sample: Cloud, mean: number[], acrossAll: number[][]): boolean {
-  return liesFlat(sample, mean, acrossAll) && liesFlat(cloud, mean, acrossAll);
+/** The least-squares cylinder of the sample alone. */
+export function cylinderOfSample({ sample, mean, principal }: Solid): Solution<Wall> {
+  const starts = cylinderStarts(sample, mean, principal);
+  return bestEnd(wallProblem(sample, mean), starts, (wall) => wall.k);
 }
 
 function describe(cloud: Cloud, { state, normal, iterations }: Solution<Wall>): CylinderFit {
@@ -115,7 +102,7 @@ function lean(inverse: Float64Array, k: number): number {
  * Rows: axis along the normal and sideways at the middle, the same two for the lean at `reach`
  * from it, radius; each per unknown of the search.
  */
-function endsAndRadius(k: number, reach: number): number[][] {
+export function endsAndRadius(k: number, reach: number): number[][] {
   const bend = 1 / (k * k);
   return [
     [1, 0, 0, 0, bend],
@@ -126,7 +113,7 @@ function endsAndRadius(k: number, reach: number): number[][] {
   ];
 }
 
-function upright(a: Vector): [number, number, number] {
+export function upright(a: Vector): [number, number, number] {
   const size = a.map(Math.abs);
   const largest = size.indexOf(Math.max(...size));
   const sign = a[largest]! < 0 ? -1 : 1;

@@ -2,23 +2,24 @@ import { kasaCircle } from './arc.ts';
 import { type Cloud, sampleCloud, scaledColumns } from './cloud.ts';
 import { dot, squareTo, type Vector, type Wall, wallThrough } from './wall.ts';
 
-const COARSE_SAMPLE = 256;
+/** Directions are compared on so many of the points. */
+export const COARSE_SAMPLE = 256;
 const DIRECTIONS = 250;
 const STARTS = 8;
 /** Cosine of the least angle between two starts: about a quarter of a radian. */
 const APART = 0.97;
 
-interface Candidate {
+/** What a direction for the axis is worth. */
+export interface Candidate<State> {
   direction: Vector;
-  wall: Wall;
-  /** mean squared distance from the algebraic cylinder along this direction */
+  state: State;
+  /** mean squared distance of the points from it */
   score: number;
 }
 
 /**
- * Cylinders to start a search from: along the principal axes of the points, which is right for
- * long and for short bores, and along the best few of 250 directions spread over a hemisphere,
- * which is right for those in between. Last the flat wall, for arcs that hardly bend.
+ * Cylinders to start a search from: along the best directions, and last the flat wall, for arcs
+ * that hardly bend.
  *
  * @param principal the principal directions of the points, that of the least spread first
  */
@@ -29,8 +30,22 @@ export function cylinderStarts(
 ): Wall[] {
   const points = scaledColumns(sampleCloud(sample, COARSE_SAMPLE));
   const seen = [new Float64Array(points[0]!.length), new Float64Array(points[0]!.length)];
+  const walls = bestDirections(principal, (d) => alongDirection(points, seen, mean, d));
+  const [across, , along] = principal;
+  const flat: Wall = { p: [mean[0]!, mean[1]!, mean[2]!], a: along, m: across, k: 0 };
+  return [...walls, flat];
+}
+
+/**
+ * States along the principal axes of the points, which is right for long and for short bores, and
+ * along the best few of 250 directions spread over a hemisphere, which is right for those between.
+ */
+export function bestDirections<State>(
+  principal: readonly Vector[],
+  measure: (direction: Vector) => Candidate<State> | null,
+): State[] {
   const measured = (directions: readonly Vector[]) =>
-    directions.map((d) => alongDirection(points, seen, mean, d)).filter((c) => c !== null);
+    directions.map(measure).filter((candidate) => candidate !== null);
   const chosen = measured(principal);
   const spread = measured(hemisphere(DIRECTIONS)).sort((a, b) => a.score - b.score);
   let left = STARTS;
@@ -40,9 +55,7 @@ export function cylinderStarts(
     chosen.push(candidate);
     left--;
   }
-  const [across, , along] = principal;
-  const flat: Wall = { p: [mean[0]!, mean[1]!, mean[2]!], a: along, m: across, k: 0 };
-  return [...chosen.map((c) => c.wall), flat];
+  return chosen.map(({ state }) => state);
 }
 
 /**
@@ -54,7 +67,7 @@ function alongDirection(
   seen: readonly Float64Array[],
   mean: readonly number[],
   direction: Vector,
-): Candidate | null {
+): Candidate<Wall> | null {
   const [x, y, z] = points as [Float64Array, Float64Array, Float64Array];
   const [u, v] = seen as [Float64Array, Float64Array];
   const [e1, e2] = squareTo(direction);
@@ -74,7 +87,7 @@ function alongDirection(
     circle.cx * e1[1] + circle.cy * e2[1],
     circle.cx * e1[2] + circle.cy * e2[2],
   ];
-  return { direction, wall: wallThrough(mean, direction, center, circle.r), score };
+  return { direction, state: wallThrough(mean, direction, center, circle.r), score };
 }
 
 /** Directions spread evenly over half a sphere, on a spiral that turns by the golden angle. */

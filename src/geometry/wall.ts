@@ -17,9 +17,9 @@ export interface Wall {
 }
 
 /** Below this curvature (points span about 1) one column is worked out another way. */
-const NEARLY_FLAT = 0.05;
+export const NEARLY_FLAT = 0.05;
 /** The mean of the points fixes the normal while it is this far (of a radius) off the axis. */
-const OFF_AXIS = 0.3;
+export const OFF_AXIS = 0.3;
 
 /**
  * Signed distances f to a cylinder with its five moves: p along its normal; axis leaning towards
@@ -163,7 +163,7 @@ export function wallDeviations(
   return { low, high, lowRow, highRow, reach };
 }
 
-function cross(a: Vector, b: Vector): Vector {
+export function cross(a: Vector, b: Vector): Vector {
   return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
 }
 
@@ -172,7 +172,7 @@ export function dot(a: Vector, b: Vector): number {
 }
 
 /** base + first * s + second * t */
-function add(base: Vector, first: Vector, s: number, second: Vector, t: number): Vector {
+export function add(base: Vector, first: Vector, s: number, second: Vector, t: number): Vector {
   return [
     base[0] + first[0] * s + second[0] * t,
     base[1] + first[1] * s + second[1] * t,
@@ -180,7 +180,7 @@ function add(base: Vector, first: Vector, s: number, second: Vector, t: number):
   ];
 }
 
-function unit(v: Vector): Vector {
+export function unit(v: Vector): Vector {
   const length = Math.hypot(v[0], v[1], v[2]);
   return [v[0] / length, v[1] / length, v[2] / length];
 }

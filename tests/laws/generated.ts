@@ -82,7 +82,7 @@ export function knownCylinder(random: Random, asked: CylinderAsked): Known {
 }
 
 /** Random deviations square to every column, the largest of size `form`. */
-function deviations(
+export function deviations(
   random: Random,
   columns: Float64Array[],
   form: number,
