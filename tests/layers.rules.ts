@@ -10,7 +10,7 @@ interface Layer {
 
 export const LAYERS: Readonly<Record<string, Layer>> = {
   num: { imports: [], packages: [] },
-  geometry: { imports: ['num'], packages: [] },
+  geometry: { imports: ['num'], packages: ['delaunator'] },
   bore: { imports: ['geometry', 'num'], types: ['job'], packages: [] },
   assembly: { imports: ['num'], types: ['bore'], packages: [] },
   job: { imports: [], packages: ['valibot', 'd3', 'd3-dsv'] },

@@ -90,17 +90,21 @@ function describe(cloud: Cloud, { state, normal, iterations }: Solution<Arc>): C
     ],
     diameter: (2 * scale) / state.k,
     iterations,
-    conditioning: magnification(centerAndRadius(state.k), inverse, cloud.count),
+    conditioning: magnification(centerAndRadius(state.k, 3), inverse, cloud.count),
     deviation: { min: scale * low, max: scale * high, range: scale * (high - low) },
     contacts: [lowRow, highRow],
   };
 }
 
-/** Rows: center along the normal and along the tangent, radius, each per unknown of the search. */
-function centerAndRadius(k: number): number[][] {
-  return [
+/**
+ * Rows: center along the normal and along the tangent, radius, each per unknown of the search, of
+ * which the first `moves` may move.
+ */
+export function centerAndRadius(k: number, moves: number): number[][] {
+  const rows = [
     [1, 0, 1 / (k * k)],
     [0, -1 / k, 0],
     [0, 0, -1 / (k * k)],
   ];
+  return rows.map((row) => row.slice(0, moves));
 }

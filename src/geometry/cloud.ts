@@ -1,3 +1,4 @@
+import { symmetricEigen } from '../num/eigen.ts';
 import { seededRandom } from '../num/random.ts';
 import type { FitFailure } from './ending.ts';
 
@@ -119,6 +120,15 @@ export function scatterOf({ columns, count, middle, scale }: Cloud, mean: number
     }
   }
   return scatter;
+}
+
+/** Whether all points lie, to rounding, on a line (in two dimensions). */
+export function liesOnLine(cloud: Cloud): boolean {
+  const mean = meanOf(cloud);
+  const { values, vectors } = symmetricEigen(scatterOf(cloud, mean), 2);
+  // Points that far across on average need no closer look.
+  if (Math.sqrt(Math.max(values[0]!, 0)) > FLAT * cloud.grain) return false;
+  return liesFlat(cloud, mean, [vectors[0]!]);
 }
 
 /** Points nearer than this many roundings to a line or plane lie in it. */

@@ -8,6 +8,8 @@ export type FitFailure =
   | { status: 'in-a-plane' }
   /** bent, but by no more than two standard errors: the radius could be anything */
   | { status: 'arc-too-short' }
+  /** the points leave an opening of half a turn or more, so that nothing holds an inscribed feature */
+  | { status: 'not-all-round' }
   /** the axis direction is not known to a twentieth of a radian (one standard error) */
   | { status: 'too-short-along-axis' }
   /** `row` is the first point, counted from 0, with NaN or an infinity in it */
@@ -29,6 +31,8 @@ export function failureInWords(failure: FitFailure, feature: string): string {
       return `all points lie in one plane; a ${feature} needs points at two depths or more`;
     case 'arc-too-short':
       return `the points cover too short an arc to tell the size of a ${feature}; add points further round`;
+    case 'not-all-round':
+      return `the points do not go all round, so that an inscribed ${feature} could slip out between them; add points on the open side`;
     case 'too-short-along-axis':
       return `the points cover too short a length to tell which way the axis of a ${feature} leans; add points at other depths`;
     case 'not-finite':

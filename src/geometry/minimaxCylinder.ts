@@ -1,0 +1,116 @@
+import { type Cloud, meanOf, readCloud } from './cloud.ts';
+import { endsAndRadius, fitCylinder, upright } from './cylinder.ts';
+import type { FitFailure } from './ending.ts';
+import { gainOf, signedMultipliers } from './holding.ts';
+import type { Deviation } from './search.ts';
+import { type Held, tightenAll } from './tightenAll.ts';
+import type { Sides } from './tightRows.ts';
+import { type Vector, type Wall, wallDeviations, wallProblem, wallThrough } from './wall.ts';
+
+export type MinimaxCylinder =
+  | {
+      status: 'ok';
+      /**
+       * `point` is the place on the axis level with the mean of the points; `direction` has length
+       * 1 and its largest component is positive
+       */
+      axis: { point: [number, number, number]; direction: [number, number, number] };
+      /** of the zone: midway between its two cylinders */
+      diameter: number;
+      /** steps tried, beside those of the least-squares cylinder it starts from */
+      iterations: number;
+      /**
+       * by how much, at worst, errors of one at the contacts move the axis at either end of the
+       * points, the radius or the range
+       */
+      conditioning: number;
+      deviation: Deviation;
+      /** rows, from 0, rising, of the points that hold the cylinder */
+      contacts: number[];
+      /**
+       * one a contact: by how much the range of a zone, or the radius of another cylinder, grows
+       * for each unit that the point moves outward. Those of one side of a zone sum to 1 or -1
+       */
+      multipliers: number[];
+    }
+  | FitFailure;
+
+type Coordinates = [x: ArrayLike<number>, y: ArrayLike<number>, z: ArrayLike<number>];
+
+/**
+ * Cylinder whose coaxial zone that holds all points is narrowest (ISO 1101 cylindricity zone; ISO
+ * 12180-1 minimum zone reference cylinders), near the least-squares cylinder, its axis in any
+ * direction.
+ *
+ * @param points x, y, z, as many of each; any length unit, and the answer is in the same one
+ * @throws RangeError when x, y and z differ in length
+ */
+export function minimumZoneCylinder(...points: Coordinates): MinimaxCylinder {
+  return tightCylinder(points, 'both');
+}
+
+/**
+ * Smallest cylinder that holds all points (ISO 12180-1 minimum circumscribed reference cylinder),
+ * near the least-squares one.
+ *
+ * @param points as for the zone
+ * @throws RangeError when x, y and z differ in length
+ */
+export function minimumCircumscribedCylinder(...points: Coordinates): MinimaxCylinder {
+  return tightCylinder(points, 'outer');
+}
+
+/**
+ * Largest cylinder with no point inside (ISO 12180-1 maximum inscribed reference cylinder): the
+ * largest in the neighborhood of the least-squares one.
+ *
+ * @param points as for the zone
+ * @throws RangeError when x, y and z differ in length
+ */
+export function maximumInscribedCylinder(...points: Coordinates): MinimaxCylinder {
+  return tightCylinder(points, 'inner');
+}
+
+function tightCylinder(points: Coordinates, sides: Sides): MinimaxCylinder {
+  const least = fitCylinder(...points);
+  if (least.status !== 'ok') return least;
+  const cloud = readCloud(points, 5);
+  if ('status' in cloud) return cloud;
+  const { middle, scale } = cloud;
+  const mean = meanOf(cloud);
+  const place = least.axis.point.map((v, d) => (v - middle[d]!) / scale) as unknown as Vector;
+  const start = wallThrough(mean, least.axis.direction, place, least.diameter / 2 / scale);
+  const problemOn = (of: Cloud) => wallProblem(of, mean);
+  const held = tightenAll(cloud, problemOn, start, sides, sides === 'both' ? 5 : 4);
+  return described(cloud, held, mean);
+}
+
+function described(cloud: Cloud, held: Held<Wall>, mean: readonly number[]): MinimaxCylinder {
+  const { state, low, high, iterations, task } = held;
+  if (held.ending === 'slipped') return { status: 'not-all-round' };
+  if (held.ending !== 'converged') return { status: 'did-not-converge', iterations };
+  const { p, a, m, k } = state;
+  if (!(k > 0)) return { status: 'arc-too-short' };
+  const { middle, scale } = cloud;
+  const shift = task.sides === 'outer' ? high : task.sides === 'inner' ? low : (low + high) / 2;
+  // p is level with the mean already, but for what the last step left.
+  const along = a.reduce((s, v, d) => s + v * (mean[d]! - p[d]!), 0);
+  const place = (d: 0 | 1 | 2) => middle[d]! + scale * (p[d] - m[d] / k + along * a[d]);
+  const { reach } = wallDeviations(cloud, state);
+  return {
+    status: 'ok',
+    axis: { point: [place(0), place(1), place(2)], direction: upright(a) },
+    diameter: 2 * scale * (1 / k + shift),
+    iterations,
+    conditioning: gainOf(
+      held,
+      endsAndRadius(k, reach).map((row) => row.slice(0, task.moves)),
+    ),
+    deviation: {
+      min: scale * (low - shift),
+      max: scale * (high - shift),
+      range: scale * (high - low),
+    },
+    ...signedMultipliers(held),
+  };
+}
