@@ -50,6 +50,33 @@ export function curvatureOf<State>(
   return out;
 }
 
+/** How much curvature is given across the held rows, in turn, until none is downward. */
+const ACROSS = [0, 1, 10, 100];
+
+/**
+ * A definite matrix with the same curvature along every move that leaves the held heights level, as
+ * far as that is upward (the convexity that augmented Lagrangians add; the held rows themselves
+ * decide across it).
+ *
+ * @param gradients of the held heights
+ */
+export function definiteAlong(
+  curvature: Float64Array,
+  gradients: readonly (readonly number[])[],
+  n: number,
+  least: number,
+): Float64Array {
+  for (const across of ACROSS) {
+    const out = curvature.slice();
+    for (const g of gradients) {
+      for (let i = 0; i < n; i++)
+        for (let j = 0; j < n; j++) out[i * n + j]! += across * g[i]! * g[j]!;
+    }
+    if (symmetricEigen(out, n).values[0]! >= least) return out;
+  }
+  return definite(curvature, n, least);
+}
+
 /** The same matrix with downward curvatures turned upward and none below `least`. */
 export function definite(curvature: Float64Array, n: number, least: number): Float64Array {
   const { values, vectors } = symmetricEigen(curvature, n);
@@ -99,7 +126,7 @@ export function downhill<State>(
 }
 
 /** The state after the shortest step that lowers the greatest height to where others meet it. */
-function leveled<State>(task: Task<State>, state: State): State {
+export function leveled<State>(task: Task<State>, state: State): State {
   const round = definite(new Float64Array(task.moves * task.moves), task.moves, 1);
   const step = minimaxStep(rowsAt(task, state), round, []);
   return step === null ? state : moved(task, state, step.x);

@@ -1,7 +1,7 @@
 import type { Ending } from '../num/gaussNewton.ts';
 import { type MinimaxStep, minimaxStep, type Rows } from '../num/minimaxStep.ts';
 import { sharedWeights } from './sharedWeights.ts';
-import { curvatureOf, definite, downhill } from './tightCurvature.ts';
+import { curvatureOf, definite, definiteAlong, downhill, leveled } from './tightCurvature.ts';
 import { levelAt, moved, rowsAt, type Task } from './tightRows.ts';
 
 /** A state where the greatest height of a task is least, near a start. */
@@ -29,7 +29,7 @@ const ROUNDING_SIZE = 4096 * Number.EPSILON;
 const FARTHEST = 0.5;
 const SHORTEST = 2 ** -30;
 /** A deviation this much better than any start has left the points, whose spread is 1 to 2. */
-const SLIPPED = 4;
+const SLIPPED = 1;
 /** Steps that keep less than this share of their promise ask for the curvature. */
 const KEEPS_WELL = 0.7;
 /** Steps that change no height by more than this, in units of the points' spread, are none. */
@@ -87,7 +87,7 @@ export function tighten<State>(
         continue;
       }
     }
-    let next = gain > ROUNDING ? follow(task, state, rows, last, present, gain) : null;
+    let next = gain > ROUNDING ? follow(task, state, rows, last.step, present, gain) : null;
     const kept = next === null ? 0 : present - levelAt(task, next);
     if (!(kept >= KEEPS_WELL * gain)) {
       // A corner of the linear problem that keeps little of its promise is rounded off in truth.
@@ -106,14 +106,13 @@ function sharing<State>(
   state: State,
   { held, weights }: MinimaxStep,
 ): { held: number[]; weights: number[] } {
-  const { a, b, count, unknowns } = rowsAt(task, state);
+  const rows = rowsAt(task, state);
+  const { b, count, unknowns } = rows;
   const level = levelAt(task, state);
   const touching: number[] = [];
   for (let at = 0; at < count; at++) if (b[at]! >= level - ROUNDING) touching.push(at);
   if (held.length > unknowns || touching.length <= held.length) return { held, weights };
-  const shared = sharedWeights(
-    touching.map((at) => Array.from(a.subarray(at * unknowns, (at + 1) * unknowns))),
-  );
+  const shared = sharedWeights(gradientsOf(rows, touching));
   if (shared === null) return { held, weights };
   return { held: shared.map(({ at }) => touching[at]!), weights: shared.map((s) => s.weight) };
 }
@@ -144,7 +143,8 @@ function promising<State>(
   // The weights and the curvature they give settle on each other in a turn or two.
   for (let turn = 0; turn < 3; turn++) {
     const curvature = curvatureOf(task, state, from.held, from.weights);
-    step = minimaxStep(rows, definite(curvature, moves, LEAST_CURVATURE), from.held);
+    const bend = definiteAlong(curvature, gradientsOf(rows, from.held), moves, LEAST_CURVATURE);
+    step = minimaxStep(rows, bend, from.held);
     if (step === null) return null;
     if (turn === 2 || sameRows(step.held, from.held)) return { step, curvature };
     from = step;
@@ -161,7 +161,7 @@ function follow<State>(
   task: Task<State>,
   state: State,
   rows: Rows,
-  { step, curvature }: Promising,
+  step: MinimaxStep,
   present: number,
   gain: number,
 ): State | null {
@@ -176,45 +176,27 @@ function follow<State>(
       step.x.map((v) => part * v),
     );
     if (keeps(next, part)) return next;
-    if (part < 1) continue;
-    const corrected = secondOrder(task, state, rows, { step, curvature }, next);
-    if (corrected !== null && keeps(corrected, 1)) return corrected;
+    // A long step along a bent valley climbs its side a little: down again, by the shortest way.
+    const corrected = leveled(task, next);
+    if (keeps(corrected, part)) return corrected;
   }
   return null;
-}
-
-/** The same step once more, against the heights as they turned out (R. Fletcher, 1982). */
-function secondOrder<State>(
-  task: Task<State>,
-  state: State,
-  rows: Rows,
-  { step, curvature }: Promising,
-  next: State,
-): State | null {
-  const { a, count, unknowns } = rows;
-  const { b } = rowsAt(task, next);
-  for (let i = 0; i < count; i++) b[i]! -= changeOf(a, i, step.x);
-  const again = minimaxStep(
-    { a, b, count, unknowns },
-    definite(curvature, unknowns, LEAST_CURVATURE),
-    step.held,
-  );
-  return again === null ? null : moved(task, state, again.x);
 }
 
 /** See `downhill`; null where the held rows make a sharp corner. */
 function besideSaddle<State>(
   task: Task<State>,
   state: State,
-  { a, unknowns }: Rows,
+  rows: Rows,
   { step, curvature }: Promising,
   present: number,
 ): State | null {
-  if (step.held.length > unknowns) return null;
-  const gradients = step.held.map((at) =>
-    Array.from(a.subarray(at * unknowns, (at + 1) * unknowns)),
-  );
-  return downhill(task, state, gradients, curvature, present);
+  if (step.held.length > rows.unknowns) return null;
+  return downhill(task, state, gradientsOf(rows, step.held), curvature, present);
+}
+
+function gradientsOf({ a, unknowns }: Rows, held: readonly number[]): number[][] {
+  return held.map((at) => Array.from(a.subarray(at * unknowns, (at + 1) * unknowns)));
 }
 
 function farthest({ a, count }: Rows, x: Float64Array): number {

@@ -67,11 +67,11 @@ export function tightenAll<State>(
     iterations += tight.iterations;
     seen = farthestOut(whole, tight.state, sides, tight.level + ROUNDING);
     const stopped = seen.rows.every((row) => few.has(row)) || round === MOST_ROUNDS;
-    // Where the few let it slip, or stray, those that stand in its way are taken in first.
-    if (!stopped && (tight.ending === 'slipped' || !(worst(seen, sides) <= most))) continue;
+    // Where the few let it slip or stray, those that stand in its way are taken in first.
+    if (!stopped && (tight.ending !== 'converged' || !(worst(seen, sides) <= most))) continue;
     hint = tight.held;
     state = tight.state;
-    if (tight.ending === 'converged' && !stopped) continue;
+    if (!stopped) continue;
     const ending = round === MOST_ROUNDS ? 'out-of-iterations' : tight.ending;
     const contacts = contactsOf(task, tight, rows);
     const { low, high } = seen;
