@@ -1,6 +1,6 @@
 import type { Problem } from '../num/gaussNewton.ts';
-import { BLOCK_ROWS, type Block, emptyBlock } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
+import { farthestOfStretches, farthestOut, touching, worst } from './seen.ts';
 import { ROUNDING, type Tight, tighten } from './tighten.ts';
 import { type Sides, sideOf, type Task, taskOf } from './tightRows.ts';
 
@@ -30,6 +30,7 @@ export interface Held<State> {
 }
 
 const MOST_ROUNDS = 200;
+const MOST_STRETCHES = 4096;
 
 /**
  * `tighten` for any number of points: worked on the few that lie farthest out in each part of the
@@ -55,6 +56,7 @@ export function tightenAll<State>(
   let seen = farthestOut(whole, state, sides);
   const most = worst(seen, sides) + seen.high - seen.low;
   const few = new Set(startHolds ? touching(whole, state, seen) : []);
+  let stretches = 8;
   let hint: number[] = [];
   for (let round = 0; ; round++) {
     const before = few.size;
@@ -68,7 +70,13 @@ export function tightenAll<State>(
     seen = farthestOut(whole, tight.state, sides, tight.level + ROUNDING);
     const stopped = seen.rows.every((row) => few.has(row)) || round === MOST_ROUNDS;
     // Where the few let it slip or stray, those that stand in its way are taken in first.
-    if (!stopped && (tight.ending !== 'converged' || !(worst(seen, sides) <= most))) continue;
+    const strayed = tight.ending !== 'converged' || !(worst(seen, sides) <= most);
+    if (strayed && stopped && stretches < MOST_STRETCHES) {
+      stretches *= 8;
+      seen.rows = farthestOfStretches(whole, state, sides, stretches);
+      if (seen.rows.some((row) => !few.has(row))) continue;
+    }
+    if (strayed && !stopped) continue;
     hint = tight.held;
     state = tight.state;
     if (!stopped) continue;
@@ -98,80 +106,4 @@ function contactsOf<State>(
     weight: weights[i]!,
   }));
   return contacts.sort((a, b) => a.row - b.row || a.side - b.side);
-}
-
-function worst({ low, high }: Seen, sides: Sides): number {
-  return sides === 'outer' ? high : sides === 'inner' ? -low : Math.max(high, -low);
-}
-
-/** Points within this of the least or greatest deviation touch, in scaled units. */
-const TOUCHES = 1e-9;
-const MOST_TOUCHING = 256;
-
-function touching<State>(problem: Problem<State>, state: State, { low, high }: Seen): number[] {
-  const block = emptyBlock(problem.unknowns, problem.residuals);
-  problem.rows(state, 0, problem.residuals, block);
-  const rows: number[] = [];
-  for (let i = 0; i < problem.residuals && rows.length < MOST_TOUCHING; i++) {
-    const f = block.residuals[i]!;
-    if (f - low <= TOUCHES || high - f <= TOUCHES) rows.push(i);
-  }
-  return rows;
-}
-
-interface Seen {
-  rows: number[];
-  low: number;
-  high: number;
-}
-
-/** Parts of a wall, told apart by the signs of the columns: quarters of the turn, halves of depth. */
-const MOST_COLUMNS = 6;
-
-/**
- * The points farthest out in each part of the wall, on the asked sides, as far as they are farther
- * out than `beyond`; one pass.
- */
-function farthestOut<State>(
-  problem: Problem<State>,
-  state: State,
-  sides: Sides,
-  beyond = Number.NEGATIVE_INFINITY,
-): Seen {
-  const parts = 2 ** Math.min(problem.unknowns, MOST_COLUMNS);
-  const outer = { rows: new Int32Array(parts).fill(-1), height: new Float64Array(parts) };
-  const inner = { rows: new Int32Array(parts).fill(-1), height: new Float64Array(parts) };
-  outer.height.fill(beyond);
-  inner.height.fill(beyond);
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  const block = emptyBlock(problem.unknowns, Math.min(BLOCK_ROWS, problem.residuals));
-  for (let from = 0; from < problem.residuals; from += BLOCK_ROWS) {
-    const to = Math.min(from + BLOCK_ROWS, problem.residuals);
-    problem.rows(state, from, to, block);
-    for (let i = 0; i < to - from; i++) {
-      const f = block.residuals[i]!;
-      if (f < low) low = f;
-      if (f > high) high = f;
-      const part = partOf(block, i);
-      if (sides !== 'inner' && f > outer.height[part]!) {
-        outer.height[part] = f;
-        outer.rows[part] = from + i;
-      }
-      if (sides !== 'outer' && -f > inner.height[part]!) {
-        inner.height[part] = -f;
-        inner.rows[part] = from + i;
-      }
-    }
-  }
-  const rows = [...outer.rows, ...inner.rows].filter((row) => row >= 0);
-  return { rows: Array.from(new Set(rows)), low, high };
-}
-
-function partOf({ columns }: Block, row: number): number {
-  let part = 0;
-  for (let j = 0; j < columns.length && j < MOST_COLUMNS; j++) {
-    if (columns[j]![row]! > 0) part |= 1 << j;
-  }
-  return part;
 }
