@@ -1,18 +1,23 @@
 /** The application on one page: Job -> Evaluation, each stage named in order. */
+import { boreAxis } from './bore/axis.ts';
+import { depthLobes } from './bore/depthLobes.ts';
 import { design } from './bore/design.ts';
 import { freeSpread } from './bore/frame.ts';
 import { condition, type Posterior } from './bore/posterior.ts';
 import { depthMeans, profileOf } from './bore/profile.ts';
-import { blindSpots, faults } from './bore/remarks.ts';
+import { blindSpots, faults, turnRemarks } from './bore/remarks.ts';
 import { removalMap } from './bore/removal.ts';
 import { sections } from './bore/sections.ts';
 import { learnSmoothness, usualSmoothness } from './bore/smoothness.ts';
 import { type GridSpread, gridSpread, makeGrid, wearSurface } from './bore/surface.ts';
 import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from './bore/target.ts';
 import { thin } from './bore/thin.ts';
+import { ovalTurn } from './bore/turn.ts';
 import type {
   Axis,
+  BoreAxis,
   Check,
+  OvalTurn,
   Profile,
   Remark,
   Removal,
@@ -37,6 +42,10 @@ export interface SurveyEvaluation {
   readonly sightings: readonly Sighting[];
   readonly sections: readonly Section[];
   readonly profile: Profile | null;
+  /** Null where there is no surface. */
+  readonly axis: BoreAxis | null;
+  /** Null where fewer than three depths show an oval that points somewhere. */
+  readonly ovalTurn: OvalTurn | null;
   readonly checks: readonly Check[];
   readonly blindSpots: readonly Remark[];
   readonly surface: WearSurface | null;
@@ -163,6 +172,9 @@ function evaluateSurvey(
   const surface = wearSurface(posterior, grid, spread);
   const target = chooseTarget(facts, feature.decisions, survey, posterior, surface);
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
+  const lobes = depthLobes(posterior);
+  const turn = ovalTurn(posterior, lobes);
+  const deepText = (z: number) => formatDepth(z, units);
   return {
     smoothness,
     done: {
@@ -171,12 +183,19 @@ function evaluateSurvey(
       sightings,
       sections: sections(posterior),
       profile: profileOf(depthMeans(posterior), length),
-      blindSpots: blindSpots(sightings, length, (z) => formatDepth(z, units)),
+      axis: boreAxis(posterior, lobes),
+      ovalTurn: turn,
+      blindSpots: blindSpots(sightings, length, deepText),
       surface,
       target,
       removal,
       zones: removal === null ? [] : findZones(surface, removal),
-      notes: [...faults(found.readings), ...notes, ...targetNotes(target, survey)],
+      notes: [
+        ...faults(found.readings),
+        ...turnRemarks(turn, deepText),
+        ...notes,
+        ...targetNotes(target, survey),
+      ],
     },
   };
 }
@@ -193,6 +212,8 @@ function emptySurvey(
     sightings: [],
     sections: [],
     profile: null,
+    axis: null,
+    ovalTurn: null,
     checks: found.unusable.map(({ row, why }) => ({
       row,
       suspect: true,

@@ -1,5 +1,6 @@
 /** What these readings cannot tell, each with the cheapest reading that would. Plain sentences. */
-import type { Remark, Sighting } from './types.ts';
+import { differentAngles, lobeAliases } from '../geometry/harmonics.ts';
+import type { OvalTurn, Remark, Sighting } from './types.ts';
 
 const HALF_TURN = Math.PI;
 /** Two clock positions nearer than this (2 degrees) are one. */
@@ -17,6 +18,7 @@ export function blindSpots(
   return [
     ...sideRemarks(sightings),
     ...clockRemarks(sightings),
+    ...aliasRemarks(sightings),
     ...depthRemarks(sightings, length, deepText),
   ];
 }
@@ -54,7 +56,7 @@ function sideRemarks(sightings: readonly Sighting[]): Remark[] {
   if (only('two-point')) {
     return [
       missing(
-        'Diameters cannot show which side is worn, nor three- or five-lobed shapes. A dial indicator swept ' +
+        'Diameters cannot show which side is worn, how the axis runs, nor three- or five-lobed shapes. A dial indicator swept ' +
           'round at three depths would show both; wall thickness at each clock hour would show the side.',
       ),
     ];
@@ -101,6 +103,59 @@ function clockRemarks(sightings: readonly Sighting[]): Remark[] {
     ];
   }
   return [];
+}
+
+/** Lobes above this are hardly ever worn into a bore, and are not warned of. */
+const MOST_LOBES = 6;
+/** A lobe of which at least this share comes back as another one cannot be told from it. */
+const TAKEN_FOR = 0.5;
+
+/** Lobes that the clock positions, taken over all depths, cannot tell apart. */
+function aliasRemarks(sightings: readonly Sighting[]): Remark[] {
+  const pairs = sightings.every((s) => s.instrument === 'two-point');
+  if (!pairs && sightings.some((s) => s.instrument === 'two-point' || s.instrument === 'three-leg'))
+    return [];
+  // Diameters repeat after half a turn: doubled, two lobes are one.
+  const per = pairs ? 2 : 1;
+  const theta = distinct(
+    sightings.map((s) => (per * s.theta) % (2 * Math.PI)),
+    2 * Math.PI,
+  );
+  const count = differentAngles(theta);
+  const order = Math.min(Math.floor((count - 1) / 2), Math.floor(MOST_LOBES / per));
+  if (order < 1) return [];
+  const taken = lobeAliases(theta, order, MOST_LOBES / per)
+    .map(({ lobe, seenAs }) => ({ lobe, as: seenAs.filter(({ gain }) => gain >= TAKEN_FOR) }))
+    .filter(({ as }) => as.length > 0);
+  const of = (n: number) => taken.filter(({ as }) => as.some((s) => s.n === n)).map((t) => t.lobe);
+  const lobes = (list: readonly number[]) => list.map((n) => String(per * n)).join(' or ');
+  const parts: string[] = [];
+  for (let n = pairs ? 1 : 2; n <= order; n++) {
+    if (of(n).length > 0) parts.push(`cannot tell ${per * n} lobes from ${lobes(of(n))}`);
+  }
+  if (!pairs && of(1).length > 0)
+    parts.push(`take ${lobes(of(1))} lobes for a shift of the centre`);
+  if (of(0).length > 0) parts.push(`take ${lobes(of(0))} lobes for size`);
+  if (parts.length === 0) return [];
+  const what = pairs ? 'pairs of clock positions' : 'clock positions';
+  const others = pairs ? 'pairs between them' : 'positions between them';
+  return [missing(`${count} ${what} ${parts.join(', and ')}: ${others} would.`)];
+}
+
+/** A clock that may have been turned part-way: a question, since only the repairer knows. */
+export function turnRemarks(turn: OvalTurn | null, deepText: (z: number) => string): Remark[] {
+  if (turn === null || Number.isNaN(turn.from)) return [];
+  const halves = Math.round((Math.abs(turn.turn) / (2 * Math.PI)) * 24);
+  const hours = halves === 1 ? 'half an hour' : halves === 2 ? '1 hour' : `${halves / 2} hours`;
+  const way = turn.turn > 0 ? 'clockwise' : 'anticlockwise';
+  const also =
+    turn.kind === 'not-told' ? ' Wear that twists steadily would look about the same.' : '';
+  return [
+    {
+      kind: 'warning',
+      text: `Readings from ${deepText(turn.from)} deep on look turned by about ${hours} ${way} against those above: was the clock kept?${also}`,
+    },
+  ];
 }
 
 /** Shares of the length that may go unread without a word: less at a mouth, where bores wear fastest. */

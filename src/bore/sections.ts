@@ -1,8 +1,15 @@
 /** Each measured depth on its own: mean, greatest and least diameter, oval, lobes, best-fit circle. */
 import { fitCircle } from '../geometry/circle.ts';
+import { polarWave } from '../geometry/harmonics.ts';
 import { depthTables } from './depth.ts';
 import { cosineColumn, LOBES, TERMS } from './instruments.ts';
-import { atDepth, meanCoefficients, type Posterior, spreadOf } from './posterior.ts';
+import {
+  atDepth,
+  type DepthSpread,
+  meanCoefficients,
+  type Posterior,
+  spreadOf,
+} from './posterior.ts';
 import type { Section } from './types.ts';
 
 /** Readings whose depths differ by less than this share of the length belong to one section. */
@@ -36,15 +43,29 @@ export function sections(p: Posterior): Section[] {
   const own = depthTables(depths, depths, p.design.length, p.smoothness.length);
   return groups.map((g, r) => {
     const c = coefficients.subarray(r * TERMS, (r + 1) * TERMS);
-    const spread = spreadOf(p, atDepth(p, toReadings, own, r), [0]);
-    let taken = 0;
-    for (let i = 0; i < p.design.count; i++) taken += spread.whitened[i]! ** 2;
-    const sd = Math.sqrt(Math.max(0, spread.prior[0]! - taken));
-    return sectionOf(p, g.z, g.rows.length, c, 4 * sd);
+    const said = p.design.seen.filter((n) => n > 1 && n <= LOBES_SAID);
+    const spread = spreadOf(p, atDepth(p, toReadings, own, r), [0, ...said]);
+    const give = 4 * Math.sqrt(Math.max(0, covariance(spread, p.design.count, 0, 0)));
+    const lobes = said.map((n) => lobeOf(c, spread, p.design.count, n));
+    return { ...sectionOf(p, g.z, g.rows.length, c), give, lobes };
   });
 }
 
-function sectionOf(p: Posterior, z: number, count: number, c: Float64Array, give: number): Section {
+/** Posterior covariance of two columns at one depth, mm2. */
+function covariance(spread: DepthSpread, count: number, a: number, b: number): number {
+  let taken = 0;
+  for (let i = 0; i < count; i++) {
+    taken += spread.whitened[a * count + i]! * spread.whitened[b * count + i]!;
+  }
+  return (a === b ? spread.prior[a]! : 0) - taken;
+}
+
+function sectionOf(
+  p: Posterior,
+  z: number,
+  count: number,
+  c: Float64Array,
+): Omit<Section, 'give' | 'lobes'> {
   const diameter = (theta: number) => radiusAt(c, theta) + radiusAt(c, theta + Math.PI);
   const seesOval = p.design.seen.includes(2);
   let least = 0;
@@ -67,8 +88,6 @@ function sectionOf(p: Posterior, z: number, count: number, c: Float64Array, give
     least: at(least),
     greatest: at(greatest),
     outOfRound: seesOval ? across[greatest]! - across[least]! : Number.NaN,
-    give,
-    lobes: p.design.seen.filter((n) => n > 1 && n <= LOBES_SAID).map((n) => lobeOf(c, n)),
     circle: p.design.datum ? circleOf(c) : null,
   };
 }
@@ -82,12 +101,22 @@ function radiusAt(c: Float64Array, theta: number): number {
   return r;
 }
 
-function lobeOf(c: Float64Array, n: number): { n: number; amplitude: number; theta: number } {
-  const a = c[cosineColumn(n)]!;
-  const b = c[cosineColumn(n) + 1]!;
-  const turn = (2 * Math.PI) / n;
-  const theta = Math.atan2(b, a) / n;
-  return { n, amplitude: Math.hypot(a, b), theta: theta < 0 ? theta + turn : theta };
+function lobeOf(
+  c: Float64Array,
+  spread: DepthSpread,
+  count: number,
+  n: number,
+): Section['lobes'][number] {
+  const k = cosineColumn(n);
+  const { amplitude, phase, amplitudeSd, phaseSd } = polarWave(
+    c[k]!,
+    c[k + 1]!,
+    covariance(spread, count, k, k),
+    covariance(spread, count, k, k + 1),
+    covariance(spread, count, k + 1, k + 1),
+  );
+  const first = phase < 0 ? phase + 2 * Math.PI : phase;
+  return { n, amplitude, sd: amplitudeSd, theta: first / n, thetaSd: phaseSd / n };
 }
 
 /** Least-squares circle through the section, as points and not to first order. */

@@ -143,11 +143,16 @@ export interface Section {
   readonly outOfRound: number;
   /** Give-or-take (2 sd) of the mean diameter, across. */
   readonly give: number;
-  /** Amplitude per side; theta of the first maximum clockwise from 12. Seen lobes only, from 2. */
+  /**
+   * Amplitude per side; theta of the first maximum clockwise from 12; one standard deviation each, that of theta NaN
+   * where the lobe is too small to point. Seen lobes only, from 2.
+   */
   readonly lobes: readonly {
     readonly n: number;
     readonly amplitude: number;
+    readonly sd: number;
     readonly theta: number;
+    readonly thetaSd: number;
   }[];
   /** Least-squares circle through the surface's section, where points or radii show a centre. */
   readonly circle: { readonly x: number; readonly y: number; readonly diameter: number } | null;
@@ -177,6 +182,76 @@ export interface Profile {
   readonly depthOfShape: number;
   /** How far in from the face it reaches, mm; NaN where it has no end. */
   readonly reach: number;
+}
+
+/** How the axis runs against the one that the readings were taken from: a datum, a spindle, a boss. */
+export type BoreAxis =
+  | {
+      readonly status: 'told';
+      readonly instrument: 'two-point' | 'radius' | 'sweep' | 'wall';
+      /** mm from that axis; `sd` of either coordinate. */
+      readonly centres: readonly {
+        readonly z: number;
+        readonly x: number;
+        readonly y: number;
+        readonly sd: number;
+      }[];
+      /**
+       * Sideways mm per mm of depth, towards theta as the depth grows; one standard deviation, the set-up's own lean
+       * included; the chance that no lean at all would show as much.
+       */
+      readonly lean: {
+        readonly slope: number;
+        readonly theta: number;
+        readonly sd: number;
+        readonly chance: number;
+      };
+      /**
+       * The centre farthest off the line, mm, where and which way, one standard deviation of that centre; the least
+       * cylinder about a line that holds all centres, its diameter; the chance that a straight axis would stray as
+       * much. Null with two depths.
+       */
+      readonly straightness: {
+        readonly distance: number;
+        readonly z: number;
+        readonly theta: number;
+        readonly sd: number;
+        readonly zone: number;
+        readonly chance: number;
+      } | null;
+    }
+  | { readonly status: 'not-told'; readonly why: string };
+
+/** How the long way of the oval goes along the depth. Angles are clock positions of it, 0 to pi. */
+export interface OvalTurn {
+  /** not-told: it turns, and steadily or all at once explain it about equally well. */
+  readonly kind: 'same' | 'steady' | 'at-once' | 'not-told';
+  /** Between turning and not turning, by the criterion; of the one that is told over the other. */
+  readonly evidence: number;
+  readonly criterion: 'BIC';
+  readonly candidates: readonly {
+    readonly kind: 'same' | 'steady' | 'at-once';
+    readonly criterion: number;
+  }[];
+  /** Near the rim and near the bottom; one standard deviation. */
+  readonly first: number;
+  readonly firstSd: number;
+  readonly last: number;
+  readonly lastSd: number;
+  /** From first to last, positive clockwise. */
+  readonly turn: number;
+  readonly turnSd: number;
+  /** All at once (or perhaps so): the first depth that looks turned, and the readings from there on; else NaN, none. */
+  readonly from: number;
+  readonly rows: readonly number[];
+  /** Each depth by itself: amplitude per side, direction; NaN where the oval is too small to point. */
+  readonly depths: readonly {
+    readonly z: number;
+    readonly amplitude: number;
+    readonly sd: number;
+    readonly theta: number;
+    readonly thetaSd: number;
+  }[];
 }
 
 /** A plain sentence for the repairer, and how much it matters; a fault is one that leaves no shape to believe. */

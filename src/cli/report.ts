@@ -1,5 +1,5 @@
 /** Evaluation -> report: the same figures as on the screen, named and in plain arrays. */
-import type { Field, Grid, Remark, Section, Zone } from '../bore/types.ts';
+import type { BoreAxis, Field, Grid, OvalTurn, Remark, Section, Zone } from '../bore/types.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
@@ -54,6 +54,8 @@ function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): 
       depthOfShape: s.profile.depthOfShape,
       reach: orNull(s.profile.reach),
     },
+    axis: s.axis && axisReport(s.axis),
+    ovalTurn: s.ovalTurn && turnReport(s.ovalTurn),
     checks: s.checks.map((c) => ({ ...c })),
     blindSpots: s.blindSpots.map(remark),
     nextReadings: [],
@@ -102,13 +104,64 @@ function sectionReport(s: Section): SurveyReport['sections'][number] {
     greatest: end(s.greatest),
     outOfRound: orNull(s.outOfRound),
     giveOrTake: s.give,
-    lobes: s.lobes.map(({ n, amplitude, theta }) => ({ n, amplitude, clock: turned(theta) })),
+    lobes: s.lobes.map(({ n, amplitude, sd, theta, thetaSd }) => ({
+      n,
+      amplitude,
+      amplitudeSd: sd,
+      clock: turned(theta),
+      clockSd: degrees(thetaSd),
+    })),
     circles: {
       leastSquares: {
         center: s.circle && [s.circle.x, s.circle.y],
         diameter: s.circle?.diameter ?? s.meanDiameter,
       },
     },
+  };
+}
+
+function axisReport(axis: BoreAxis): SurveyReport['axis'] {
+  if (axis.status === 'not-told') {
+    const { status, why } = axis;
+    return { status, why, instrument: null, centers: [], lean: null, straightness: null };
+  }
+  const { lean, straightness: far } = axis;
+  return {
+    status: axis.status,
+    why: null,
+    instrument: axis.instrument,
+    centers: axis.centres.map(({ z, x, y, sd }) => ({ depth: z, x, y, sd })),
+    lean: { slope: lean.slope, clock: turned(lean.theta), sd: lean.sd, chance: lean.chance },
+    straightness: far && {
+      distance: far.distance,
+      depth: far.z,
+      clock: turned(far.theta),
+      sd: far.sd,
+      zone: orNull(far.zone),
+      chance: far.chance,
+    },
+  };
+}
+
+function turnReport(turn: OvalTurn): SurveyReport['ovalTurn'] {
+  return {
+    kind: turn.kind,
+    evidence: turn.evidence,
+    criterion: turn.criterion,
+    candidates: turn.candidates.map((c) => ({ ...c })),
+    first: { clock: turned(turn.first), sd: turned(turn.firstSd) },
+    last: { clock: turned(turn.last), sd: turned(turn.lastSd) },
+    turn: turned(turn.turn),
+    turnSd: turned(turn.turnSd),
+    fromDepth: orNull(turn.from),
+    rows: [...turn.rows],
+    depths: turn.depths.map(({ z, amplitude, sd, theta, thetaSd }) => ({
+      depth: z,
+      amplitude,
+      amplitudeSd: sd,
+      clock: degrees(theta),
+      clockSd: degrees(thetaSd),
+    })),
   };
 }
 

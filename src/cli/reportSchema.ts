@@ -23,7 +23,16 @@ const Section = v.strictObject({
   outOfRound: Num,
   /** Two standard deviations of the mean diameter. */
   giveOrTake: v.number(),
-  lobes: v.array(v.strictObject({ n: v.number(), amplitude: v.number(), clock: v.number() })),
+  /** Amplitude per side, clock of the first crest; one standard deviation each. */
+  lobes: v.array(
+    v.strictObject({
+      n: v.number(),
+      amplitude: v.number(),
+      amplitudeSd: v.number(),
+      clock: v.number(),
+      clockSd: Num,
+    }),
+  ),
   circles: v.strictObject({
     leastSquares: v.strictObject({
       center: v.nullable(v.tuple([v.number(), v.number()])),
@@ -55,6 +64,61 @@ const Profile = v.strictObject({
   reach: Num,
 });
 
+/** Against the axis that the readings were taken from; distances from the middle, per side. */
+const BoreAxis = v.strictObject({
+  status: v.picklist(['told', 'not-told']),
+  why: v.nullable(v.string()),
+  instrument: v.nullable(v.picklist(['two-point', 'radius', 'sweep', 'wall'])),
+  centers: v.array(
+    v.strictObject({ depth: v.number(), x: v.number(), y: v.number(), sd: v.number() }),
+  ),
+  lean: v.nullable(
+    v.strictObject({
+      /** mm sideways per mm of depth, towards the clock position as the depth grows. */
+      slope: v.number(),
+      clock: v.number(),
+      sd: v.number(),
+      chance: v.number(),
+    }),
+  ),
+  straightness: v.nullable(
+    v.strictObject({
+      distance: v.number(),
+      depth: v.number(),
+      clock: v.number(),
+      sd: v.number(),
+      /** Diameter of the least cylinder that holds all centers. */
+      zone: Num,
+      chance: v.number(),
+    }),
+  ),
+});
+
+const TurnKind = v.picklist(['same', 'steady', 'at-once']);
+/** Clock of the oval's long way, 0 to 180; turn in degrees, positive clockwise. */
+const OvalTurn = v.strictObject({
+  kind: v.picklist(['same', 'steady', 'at-once', 'not-told']),
+  evidence: v.number(),
+  criterion: v.literal('BIC'),
+  candidates: v.array(v.strictObject({ kind: TurnKind, criterion: v.number() })),
+  first: v.strictObject({ clock: v.number(), sd: v.number() }),
+  last: v.strictObject({ clock: v.number(), sd: v.number() }),
+  turn: v.number(),
+  turnSd: v.number(),
+  /** First depth that looks turned, where it turns all at once, and its rows with all deeper ones (from 0). */
+  fromDepth: Num,
+  rows: v.array(v.number()),
+  depths: v.array(
+    v.strictObject({
+      depth: v.number(),
+      amplitude: v.number(),
+      amplitudeSd: v.number(),
+      clock: Num,
+      clockSd: Num,
+    }),
+  ),
+});
+
 const Zone = v.strictObject({
   kind: v.picklist(['high', 'low']),
   /** Per side, signed: negative stands proud. */
@@ -80,6 +144,8 @@ const Survey = v.strictObject({
   status: v.picklist(['ok', 'no-readings', 'no-length', 'failed']),
   sections: v.array(Section),
   profile: v.nullable(Profile),
+  axis: v.nullable(BoreAxis),
+  ovalTurn: v.nullable(OvalTurn),
   checks: v.array(
     v.strictObject({
       row: v.number(),

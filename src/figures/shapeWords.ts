@@ -1,25 +1,19 @@
 /** What the readings show, in plain sentences: round each depth, along the depth, and which way it is worn. */
-import type { Profile, ProfileShape, Section } from '../bore/types.ts';
+import type { OvalTurn, Profile, ProfileShape, Section } from '../bore/types.ts';
 import type { SurveyEvaluation } from '../evaluate.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
+import { axisSentences } from './axisWords.ts';
 import { nearClock, nearPair } from './nearClock.ts';
+import { type Sentence, said } from './sentence.ts';
 import { written } from './written.ts';
 
-/** One sentence, its figure set apart so that it can be shown large. */
-export interface Sentence {
-  readonly before: string;
-  readonly figure: string;
-  readonly after: string;
-}
-
-const said = (before: string, figure = '', after = ''): Sentence => ({ before, figure, after });
-
 export function shapeSentences(survey: SurveyEvaluation, length: number, units: Units): Sentence[] {
-  const { sections, profile } = survey;
+  const { sections, profile, axis, ovalTurn } = survey;
   return [
-    ...roundSentences(sections, hasEnoughClocks(survey), units),
+    ...roundSentences(sections, ovalTurn, hasEnoughClocks(survey), units),
     ...(profile === null ? [] : alongSentences(profile, length, units)),
+    ...(axis === null ? [] : axisSentences(axis, length, units)),
     ...lobeSentences(sections, units),
   ];
 }
@@ -35,6 +29,7 @@ function hasEnoughClocks({ sightings }: SurveyEvaluation): boolean {
 /** Out-of-round where it is greatest and where it is least, and which way it runs. */
 function roundSentences(
   sections: readonly Section[],
+  turn: OvalTurn | null,
   enoughClocks: boolean,
   units: Units,
 ): Sentence[] {
@@ -72,28 +67,48 @@ function roundSentences(
     );
   }
   const turned = known.filter((section) => section.outOfRound > section.give);
-  out.push(...directionSentence(turned, bare));
+  if (turned.length > 1) {
+    out.push(turn === null ? directionSentence(turned, bare) : turnSentence(turn, units));
+  }
   return out;
 }
 
 /** 15 degrees: half of an hour on the clock, as near as a repairer marks a direction. */
 const SAME_WAY = Math.PI / 12;
 
-function directionSentence(out: readonly Section[], bare: (mm: number) => string): Sentence[] {
-  const [first] = out;
-  const last = out.at(-1);
-  if (first === undefined || last === undefined || first === last) return [];
+function directionSentence(out: readonly Section[], bare: (mm: number) => string): Sentence {
+  const [first, last] = [out[0]!, out.at(-1)!];
   const turn = Math.abs(Math.sin(first.greatest.theta - last.greatest.theta));
   if (turn <= Math.sin(SAME_WAY)) {
-    return [said(`Its long way lies along ${nearPair(first.greatest.theta)} all the way down.`)];
+    return said(`Its long way lies along ${nearPair(first.greatest.theta)} all the way down.`);
   }
   const size = `${bare(first.outOfRound)} and ${bare(last.outOfRound)} across`;
-  return [
-    said(
-      `Its long way turns with the depth: along ${nearPair(first.greatest.theta)} near the rim, along ` +
-        `${nearPair(last.greatest.theta)} near the bottom (${size}).`,
-    ),
-  ];
+  return said(
+    `Its long way turns with the depth: along ${nearPair(first.greatest.theta)} near the rim, along ` +
+      `${nearPair(last.greatest.theta)} near the bottom (${size}).`,
+  );
+}
+
+/** Which way the oval runs where enough depths show it to compare. */
+function turnSentence(turn: OvalTurn, units: Units): Sentence {
+  const [first, last] = [nearPair(turn.first), nearPair(turn.last)];
+  switch (turn.kind) {
+    case 'same':
+      return said(`Its long way lies along ${first} all the way down.`);
+    case 'steady':
+      return said(
+        `Its long way turns steadily with the depth: along ${first} near the rim, along ${last} near the bottom.`,
+      );
+    case 'at-once':
+      return said(
+        `Its long way turns all at once: along ${first} near the rim, along ${last} from ${formatDepth(turn.from, units)} deep on.`,
+      );
+    case 'not-told':
+      return said(
+        `Its long way turns with the depth: along ${first} near the rim, along ${last} near the bottom; whether ` +
+          'steadily or all at once, readings at more depths would tell.',
+      );
+  }
 }
 
 const NAMES: Readonly<Record<ProfileShape, string>> = {

@@ -131,34 +131,44 @@ function offSquares(rows: Float64Array, y: ArrayLike<number>, x: Float64Array): 
   return sum;
 }
 
-/** An amplitude of fewer standard deviations than this points anywhere: its phase is not told. */
-const POINTS = 3;
-
 /** The wave whose cosine is unknown k of the fit, and its sine the next. */
 function waveOf(frequency: number, x: Float64Array, covariance: Float64Array, k: number): Wave {
   const p = x.length;
-  const cosine = x[k]!;
-  const sine = x[k + 1]!;
+  const [cosine, sine] = [x[k]!, x[k + 1]!];
+  const cc = covariance[k * p + k]!;
+  const cs = covariance[k * p + k + 1]!;
+  const ss = covariance[(k + 1) * p + k + 1]!;
+  return { frequency, cosine, sine, ...polarWave(cosine, sine, cc, cs, ss) };
+}
+
+/** An amplitude of fewer standard deviations than this points anywhere: its phase is not told. */
+const POINTS = 3;
+
+/**
+ * Amplitude and phase of a cosine and a sine, and one standard deviation of each, to first order.
+ *
+ * @param cc variance of the cosine; NaN, all three: not known
+ * @param cs covariance of both
+ * @param ss variance of the sine
+ */
+export function polarWave(
+  cosine: number,
+  sine: number,
+  cc: number,
+  cs: number,
+  ss: number,
+): Pick<Wave, 'amplitude' | 'phase' | 'amplitudeSd' | 'phaseSd'> {
   const amplitude = Math.hypot(cosine, sine);
-  const [cc, cs, ss] = [
-    covariance[k * p + k]!,
-    covariance[k * p + k + 1]!,
-    covariance[(k + 1) * p + k + 1]!,
-  ];
   // Along the wave's own direction lies its amplitude, across it its phase.
-  const along = (c: number, s: number) =>
+  const sdOf = (c: number, s: number) =>
     Math.sqrt(Math.max(0, c * c * cc + 2 * c * s * cs + s * s * ss));
   const [c, s] = amplitude > 0 ? [cosine / amplitude, sine / amplitude] : [1, 0];
-  const across = along(-s, c);
-  const points = amplitude > POINTS * Math.max(along(c, s), across);
+  const [along, across] = [sdOf(c, s), sdOf(-s, c)];
   return {
-    frequency,
-    cosine,
-    sine,
     amplitude,
     phase: Math.atan2(sine, cosine),
-    amplitudeSd: amplitude > 0 ? along(c, s) : Math.sqrt(largestEigenvalue([cc, cs, cs, ss], 2)),
-    phaseSd: points ? across / amplitude : Number.NaN,
+    amplitudeSd: amplitude > 0 ? along : Math.sqrt(largestEigenvalue([cc, cs, cs, ss], 2)),
+    phaseSd: amplitude > POINTS * Math.max(along, across) ? across / amplitude : Number.NaN,
   };
 }
 
@@ -238,7 +248,7 @@ function design(x: ArrayLike<number>, frequencies: readonly number[]): Float64Ar
 }
 
 /** Angles that differ by more than rounding, whole turns aside. */
-function differentAngles(theta: ArrayLike<number>): number {
+export function differentAngles(theta: ArrayLike<number>): number {
   const turn = 2 * Math.PI;
   const wrapped = Array.from(theta, (t) => t - turn * Math.floor(t / turn)).sort((a, b) => a - b);
   const near = 1e-9;
