@@ -1,6 +1,18 @@
 import { fitCircle } from '../geometry/circle.ts';
+import { fitCone } from '../geometry/cone.ts';
 import { fitCylinder } from '../geometry/cylinder.ts';
 import { type FitFailure, failureInWords } from '../geometry/ending.ts';
+import {
+  maximumInscribedCircle,
+  minimumCircumscribedCircle,
+  minimumZoneCircle,
+} from '../geometry/minimaxCircle.ts';
+import { minimumZoneCone } from '../geometry/minimaxCone.ts';
+import {
+  maximumInscribedCylinder,
+  minimumCircumscribedCylinder,
+  minimumZoneCylinder,
+} from '../geometry/minimaxCylinder.ts';
 import type { Deviation } from '../geometry/search.ts';
 import { type Points, readPoints } from './pointsCsv.ts';
 
@@ -22,10 +34,16 @@ export type FitReport = {
   status: 'ok';
 } & Place & {
     diameter: number;
-    /** per side, positive away from the axis */
+    /** of a cone, radians; the axis then points to where it widens */
+    halfAngle?: number;
+    /** per side, square to the wall, positive away from the axis */
     deviation: Deviation;
-    /** rows, from 0, of the least and the greatest deviation */
+    /** rows, from 0: of the least and the greatest deviation, or of the points that hold the feature */
     contacts: number[];
+    /** one a contact: see MinimaxCircle in geometry/minimaxCircle.ts */
+    multipliers?: number[];
+    /** a larger inscribed circle elsewhere among the points; null when there is none */
+    larger?: { center: [number, number]; diameter: number } | null;
     iterations: number;
     conditioning: number;
   };
@@ -36,43 +54,60 @@ type Place =
 
 type Fitted = FitFailure | (Place & Omit<FitReport, 'feature' | 'criterion' | 'units' | 'points'>);
 
+type Fit = (...columns: Coordinates) => Fitted;
+type Coordinates = [x: Float64Array, y: Float64Array, z: Float64Array];
+
 /** Every fit there is: by feature, the columns it needs; by criterion, the fit. */
-const FITS: Readonly<
-  Record<
-    string,
-    { header: string; criteria: Readonly<Record<string, (columns: Float64Array[]) => Fitted>> }
-  >
-> = {
-  circle: {
-    header: 'x,y',
-    criteria: { 'least-squares': ([x, y]) => fitCircle(x!, y!) },
-  },
-  cylinder: {
-    header: 'x,y,z',
-    criteria: { 'least-squares': ([x, y, z]) => fitCylinder(x!, y!, z!) },
-  },
-};
+const FITS: Readonly<Record<string, { columns: string; criteria: Readonly<Record<string, Fit>> }>> =
+  {
+    circle: {
+      columns: 'x,y',
+      criteria: {
+        'least-squares': fitCircle,
+        'minimum-zone': minimumZoneCircle,
+        'maximum-inscribed': maximumInscribedCircle,
+        'minimum-circumscribed': minimumCircumscribedCircle,
+      },
+    },
+    cylinder: {
+      columns: 'x,y,z',
+      criteria: {
+        'least-squares': fitCylinder,
+        'minimum-zone': minimumZoneCylinder,
+        'maximum-inscribed': maximumInscribedCylinder,
+        'minimum-circumscribed': minimumCircumscribedCylinder,
+      },
+    },
+    cone: {
+      columns: 'x,y,z',
+      criteria: { 'least-squares': fitCone, 'minimum-zone': minimumZoneCone },
+    },
+  };
 
 const UNITS = ['mm', 'in'];
 
 /**
  * Fits a feature to points in CSV.
  *
- * @param csvText header `x,y` for a circle, `x,y,z` for a cylinder, then one point a line
+ * @param csv text or bytes in UTF-8: header `x,y` (or `clock,radius`) for a circle, `x,y,z` (or
+ *   `clock,depth,radius`) for a cylinder or a cone, then one point a line
  * @returns the report, or one sentence (without a full stop) that says what is at fault and what
  *   would be right
  */
-export function runFit(csvText: string, options: FitOptions): FitReport | { error: string } {
+export function runFit(
+  csv: Uint8Array | string,
+  options: FitOptions,
+): FitReport | { error: string } {
   const unknown = unknownFit(options);
   if (unknown !== null) return { error: unknown };
   const { feature, criterion, units } = options;
   const kind = FITS[feature]!;
   const fitPoints = kind.criteria[criterion]!;
-  const points = readPoints(csvText);
+  const points = readPoints(csv);
   if ('error' in points) return points;
-  const wrong = wrongColumns(points, feature, kind.header);
+  const wrong = wrongColumns(points, feature, kind.columns);
   if (wrong !== null) return { error: wrong };
-  const fitted = fitPoints(points.columns);
+  const fitted = fitPoints(...(points.columns as Coordinates));
   if (fitted.status !== 'ok') return { error: failureInWords(fitted, feature) };
   const { status, ...rest } = fitted;
   const count = points.columns[0]!.length;
@@ -86,10 +121,15 @@ export function unknownFit({ feature, criterion, units }: FitOptions): string | 
   return UNITS.includes(units) ? null : `no unit "${units}"; units are ${UNITS.join(' or ')}`;
 }
 
-function wrongColumns({ names }: Points, feature: string, header: string): string | null {
-  const given = names.join(',');
-  if (given === header) return null;
-  return `line 1: a ${feature} needs the columns ${header}, and the header is ${given}`;
+/** The other headers that the same columns may have. */
+const ABOUT_DATUM: Readonly<Record<string, string>> = {
+  'x,y': 'clock,radius',
+  'x,y,z': 'clock,depth,radius',
+};
+
+function wrongColumns({ names, header }: Points, feature: string, wanted: string): string | null {
+  if (names.join(',') === wanted) return null;
+  return `line 1: a ${feature} needs the columns ${wanted} (or ${ABOUT_DATUM[wanted]}), and the header is ${header}`;
 }
 
 function available(): string {

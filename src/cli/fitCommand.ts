@@ -12,7 +12,7 @@ export function fitCommand(bytes: Buffer, file: string, options: Options): Said 
   if (wanted.feature === '') throw new UsageError('fit needs --feature, such as --feature circle.');
   const unknown = unknownFit(wanted);
   if (unknown !== null) throw new UsageError(`${unknown}.`);
-  const report = runFit(bytes.toString('utf8'), wanted);
+  const report = runFit(bytes, wanted);
   if ('error' in report) return { out: '', fault: `${basename(file)}: ${report.error}.` };
   return { out: JSON.stringify(report, null, 2), fault: null };
 }

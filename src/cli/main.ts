@@ -8,11 +8,14 @@ const USAGE = `Roundhand, on the command line.
   roundhand report JOB [--bore NAME] [--survey NAME] [--json]
   roundhand report READINGS.csv --nominal D --length L [--bushing OD] [--press-fit P]
                    [--units in|mm] [--json]
-  roundhand fit POINTS.csv --feature circle|cylinder --criterion least-squares [--units mm|in]
+  roundhand fit POINTS.csv --feature circle|cylinder|cone [--units mm|in]
+                   --criterion least-squares|minimum-zone|maximum-inscribed|minimum-circumscribed
+                   (a cone: least-squares or minimum-zone)
 
 A job is a .roundhand.json file. Readings are CSV with the columns survey, face, depth, clock,
 instrument, setup, reading, unit, sd, note; only depth, clock and reading are required. Sizes
-are in the unit of the rows unless --units says. Points are CSV with the header x,y or x,y,z.`;
+are in the unit of the rows unless --units says. Points are CSV with the header x,y or x,y,z,
+or clock,radius or clock,depth,radius for radii about one axis.`;
 
 export interface Streams {
   readonly out: (text: string) => void;

@@ -71,11 +71,12 @@ describe('what fit reports', () => {
 
 describe('what fit refuses, in one sentence', () => {
   it('an unknown feature, criterion or unit, and says what there is', () => {
-    const cone = refusal(SQUARE, { ...CIRCLE, feature: 'cone' });
-    expect(cone).toContain('"cone"');
-    expect(cone).toContain('circle by least-squares');
-    expect(cone).toContain('cylinder by least-squares');
-    expect(refusal(SQUARE, { ...CIRCLE, criterion: 'minimum-zone' })).toContain('least-squares');
+    const sphere = refusal(SQUARE, { ...CIRCLE, feature: 'sphere' });
+    expect(sphere).toContain('"sphere"');
+    expect(sphere).toContain('circle by least-squares, minimum-zone');
+    expect(sphere).toContain('cone by least-squares, minimum-zone');
+    const criterion = 'maximum-inscribed';
+    expect(refusal(SQUARE, { ...CIRCLE, feature: 'cone', criterion })).toContain('least-squares');
     expect(refusal(SQUARE, { ...CIRCLE, feature: 'constructor' })).toContain('"constructor"');
     expect(refusal(SQUARE, { ...CIRCLE, units: 'cm' })).toContain('mm or in');
   });
@@ -91,9 +92,9 @@ describe('what fit refuses, in one sentence', () => {
 
   it('columns of another feature', () => {
     expect(refusal(SQUARE, CYLINDER)).toBe(
-      'line 1: a cylinder needs the columns x,y,z, and the header is x,y',
+      'line 1: a cylinder needs the columns x,y,z (or clock,depth,radius), and the header is x,y',
     );
-    expect(refusal('x,y,z\n1,2,3\n')).toContain('needs the columns x,y,');
+    expect(refusal('x,y,z\n1,2,3\n')).toContain('needs the columns x,y (or');
   });
 
   it('a ragged row, by line, row and number of columns', () => {
