@@ -3,9 +3,10 @@
  *
  * Each candidate shape is fitted to the mean diameter of every measured depth by weighted least squares; the
  * Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978: chi^2 + unknowns * ln depths) says which
- * explains them best for its number of unknowns. A shape counts as told only where no simpler or equally simple one
- * comes within 3 of it (Kass and Raftery 1995 call less than 2 not worth more than a bare mention; at 3 straight bores
- * are called something else in fewer than one in twenty, tests/laws/profile).
+ * explains them best for its number of unknowns. A shape counts as told only where no simpler one comes within 4.5 of
+ * the best, and no equally simple one within 3 (Kass and Raftery 1995 call 2 to 6 positive evidence): straight bores are
+ * called something else in fewer than one in twenty-five, other shapes by a wrong name in fewer than one in sixteen
+ * (tests/laws/profile, tests/laws/profileNames).
  */
 import { linearLeastSquares } from '../num/leastSquares.ts';
 import { cosineColumn, sizeGain, TERMS } from './instruments.ts';
@@ -21,6 +22,8 @@ export interface DepthMean {
 }
 
 const TOLD = 3;
+/** A shape with more unknowns must explain the depths better than a simpler one by this. */
+const SIMPLER = 4.5;
 /** What a repairer would not call a shape, across, mm: below this all is straight. 0.0001 in. */
 const UNEVEN = 0.0025;
 
@@ -74,9 +77,15 @@ export function profileOf(means: readonly DepthMean[], length: number): Profile 
     if (known === undefined || f.criterion < known.criterion) best.set(f.candidate.shape, f);
   }
   const ranked = [...best.values()].sort((a, b) => a.criterion - b.criterion);
-  const near = ranked.filter((f) => f.criterion < ranked[0]!.criterion + TOLD);
-  const simplest = near.reduce((a, b) => (b.unknowns < a.unknowns ? b : a));
-  const rivals = near.filter((f) => f !== simplest && f.unknowns === simplest.unknowns);
+  const simplest = ranked
+    .filter((f) => f.criterion < ranked[0]!.criterion + SIMPLER)
+    .reduce((a, b) => (b.unknowns < a.unknowns ? b : a));
+  const rivals = ranked.filter(
+    (f) =>
+      f !== simplest &&
+      f.unknowns === simplest.unknowns &&
+      f.criterion < ranked[0]!.criterion + TOLD,
+  );
   const rest = ranked.filter((f) => f !== simplest);
   const told = rivals.length === 0;
   return {
