@@ -5,7 +5,7 @@ import type { FitFailure } from './ending.ts';
 import { gainOf, signedMultipliers } from './holding.ts';
 import { inscribedCircles } from './inscribedCircles.ts';
 import { isLeastRing, ringStarts, straightStrip } from './rings.ts';
-import { type Deviation, SAMPLE } from './search.ts';
+import type { Deviation } from './search.ts';
 import { ROUNDING } from './tighten.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
 import type { Sides } from './tightRows.ts';
@@ -36,6 +36,9 @@ export type MinimaxCircle =
     }
   | FitFailure;
 
+/** Points enough to set out from. */
+const FEW = 256;
+
 /**
  * Circle whose concentric zone that holds all points is narrowest (ISO 1101 roundness zone; ISO
  * 12181-1 minimum zone reference circles): of all such circles, not of those near a start.
@@ -51,13 +54,14 @@ export type MinimaxCircle =
  * @throws RangeError when x and y differ in length
  */
 export function minimumZoneCircle(x: ArrayLike<number>, y: ArrayLike<number>): MinimaxCircle {
-  const cloud = readCircleCloud(x, y);
-  if ('status' in cloud) return cloud;
-  const near = tightFrom(cloud, startCircle(cloud), 'both');
+  const ring = readRing(x, y);
+  if ('status' in ring) return ring;
+  const { cloud } = ring;
+  const near = tightFrom(ring, algebraicCircle(ring), 'both');
   let best = near;
   if (near.ending !== 'converged' || !isLeastRing(cloud, near)) {
     for (const start of ringStarts(cloud)) {
-      const other = tightFrom(cloud, start, 'both', true);
+      const other = tightFrom(ring, start, 'both', true);
       if (other.ending !== 'converged') continue;
       if (best.ending !== 'converged' || other.tight.level < best.tight.level - ROUNDING) {
         best = other;
@@ -83,11 +87,11 @@ export function minimumCircumscribedCircle(
   x: ArrayLike<number>,
   y: ArrayLike<number>,
 ): MinimaxCircle {
-  const cloud = readCircleCloud(x, y);
-  if ('status' in cloud) return cloud;
-  const [cx, cy] = meanOf(cloud) as [number, number];
+  const ring = readRing(x, y);
+  if ('status' in ring) return ring;
+  const [cx, cy] = ring.mean as [number, number];
   const start = arcThrough([0, 0], { cx, cy, r: 1 });
-  return described(cloud, tightFrom(cloud, start, 'outer'), 'outer');
+  return described(ring.cloud, tightFrom(ring, start, 'outer'), 'outer');
 }
 
 /**
@@ -106,14 +110,15 @@ export function minimumCircumscribedCircle(
 export function maximumInscribedCircle(x: ArrayLike<number>, y: ArrayLike<number>): MinimaxCircle {
   const least = fitCircle(x, y);
   if (least.status !== 'ok') return least;
-  const cloud = readCloud([x, y], 3);
-  if ('status' in cloud) return cloud;
+  const ring = readRing(x, y);
+  if ('status' in ring) return ring;
+  const { cloud } = ring;
   const { middle, scale } = cloud;
   const [cx, cy] = least.center.map((v, d) => (v - middle[d]!) / scale) as [number, number];
   const circles = inscribedCircles(cloud, cx, cy);
   const nearest = circles[0];
   if (nearest === undefined) return { status: 'not-all-round' };
-  const held = tightFrom(cloud, arcThrough([0, 0], nearest), 'inner', true);
+  const held = tightFrom(ring, arcThrough([0, 0], nearest), 'inner', true);
   const found = described(cloud, held, 'inner');
   if (found.status !== 'ok') return found;
   const largest = circles.reduce((a, b) => (b.r > a.r ? b : a));
@@ -130,23 +135,29 @@ export function maximumInscribedCircle(x: ArrayLike<number>, y: ArrayLike<number
   return { ...found, larger };
 }
 
-function readCircleCloud(x: ArrayLike<number>, y: ArrayLike<number>): Cloud | FitFailure {
-  const cloud = readCloud([x, y], 3);
-  if ('status' in cloud) return cloud;
-  return liesOnLine(cloud) ? { status: 'on-a-line' } : cloud;
+/** The points, and a few of them to set out from. */
+interface Ring {
+  cloud: Cloud;
+  sample: Cloud;
+  /** mean of the few, in scaled units */
+  mean: number[];
 }
 
-function startCircle(cloud: Cloud): Arc {
-  const sample = sampleCloud(cloud, SAMPLE);
-  const mean = meanOf(sample);
+function readRing(x: ArrayLike<number>, y: ArrayLike<number>): Ring | FitFailure {
+  const cloud = readCloud([x, y], 3);
+  if ('status' in cloud) return cloud;
+  const sample = sampleCloud(cloud, FEW);
+  if (liesOnLine(sample) && liesOnLine(cloud)) return { status: 'on-a-line' };
+  return { cloud, sample, mean: meanOf(sample) };
+}
+
+function algebraicCircle({ sample, mean }: Ring): Arc {
   const [u, v] = scaledColumns(sample) as [Float64Array, Float64Array];
-  const circle = kasaCircle(u, v) ?? { cx: mean[0]!, cy: mean[1]!, r: 1 };
-  return arcThrough(mean, circle);
+  return arcThrough(mean, kasaCircle(u, v) ?? { cx: mean[0]!, cy: mean[1]!, r: 1 });
 }
 
 /** With both sides the radius may move, else only the center. */
-function tightFrom(cloud: Cloud, start: Arc, sides: Sides, startHolds = false): Held<Arc> {
-  const mean = meanOf(cloud);
+function tightFrom({ cloud, mean }: Ring, start: Arc, sides: Sides, startHolds = false): Held<Arc> {
   const problemOn = (of: Cloud) => arcProblem(of, mean);
   return tightenAll(cloud, problemOn, start, sides, sides === 'both' ? 3 : 2, startHolds);
 }

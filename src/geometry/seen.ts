@@ -39,11 +39,14 @@ const MOST_COLUMNS = 6;
 /**
  * The points farthest out in each part of the wall, on the asked sides, as far as they are farther
  * out than `beyond`; one pass.
+ *
+ * @param block room for BLOCK_ROWS rows, or for all of them
  */
 export function farthestOut<State>(
   problem: Problem<State>,
   state: State,
   sides: Sides,
+  block: Block,
   beyond = Number.NEGATIVE_INFINITY,
 ): Seen {
   const parts = 2 ** Math.min(problem.unknowns, MOST_COLUMNS);
@@ -53,7 +56,6 @@ export function farthestOut<State>(
   inner.height.fill(beyond);
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
-  const block = emptyBlock(problem.unknowns, Math.min(BLOCK_ROWS, problem.residuals));
   for (let from = 0; from < problem.residuals; from += BLOCK_ROWS) {
     const to = Math.min(from + BLOCK_ROWS, problem.residuals);
     problem.rows(state, from, to, block);
@@ -61,6 +63,8 @@ export function farthestOut<State>(
       const f = block.residuals[i]!;
       if (f < low) low = f;
       if (f > high) high = f;
+      // Nearly all lie within; only the rest need to be told apart.
+      if (!(f > beyond || -f > beyond)) continue;
       const part = partOf(block, i);
       if (sides !== 'inner' && f > outer.height[part]!) {
         outer.height[part] = f;

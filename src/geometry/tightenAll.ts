@@ -1,4 +1,5 @@
 import type { Problem } from '../num/gaussNewton.ts';
+import { BLOCK_ROWS, emptyBlock } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
 import { farthestOfStretches, farthestOut, touching, worst } from './seen.ts';
 import { ROUNDING, type Tight, tighten } from './tighten.ts';
@@ -53,7 +54,8 @@ export function tightenAll<State>(
   const whole = problemOn(cloud);
   let state = start;
   let iterations = 0;
-  let seen = farthestOut(whole, state, sides);
+  const block = emptyBlock(whole.unknowns, Math.min(BLOCK_ROWS, whole.residuals));
+  let seen = farthestOut(whole, state, sides, block);
   const most = worst(seen, sides) + seen.high - seen.low;
   const few = new Set(startHolds ? touching(whole, state, seen) : []);
   let stretches = 8;
@@ -67,7 +69,7 @@ export function tightenAll<State>(
     const carried = hint.map((at) => (at < before ? at : at - before + rows.length));
     const tight = tighten(task, state, carried);
     iterations += tight.iterations;
-    seen = farthestOut(whole, tight.state, sides, tight.level + ROUNDING);
+    seen = farthestOut(whole, tight.state, sides, block, tight.level + ROUNDING);
     const stopped = seen.rows.every((row) => few.has(row)) || round === MOST_ROUNDS;
     // Where the few let it slip or stray, those that stand in its way are taken in first.
     const strayed = tight.ending !== 'converged' || !(worst(seen, sides) <= most);
