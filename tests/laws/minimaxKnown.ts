@@ -27,6 +27,12 @@ export function checkKnown(asked: Asked, known: Known, fit: Fitted): void {
   }
   const range = found.deviation.range;
   expect(Math.abs(range - known.range)).toBeLessThan(near);
+  if (!Number.isNaN(known.conditioning)) {
+    // Told by largest sums there and by lengths here, and about other points of the axis.
+    const told = found.conditioning / known.conditioning;
+    expect(told).toBeGreaterThan(0.5);
+    expect(told).toBeLessThan(4);
+  }
   // A normal turns by `near` over the radius, and weights by that times what holds the corner.
   const loose = Number.isNaN(known.conditioning) ? 100 : 10 * known.conditioning;
   checkContacts(known, found, (loose * near) / Math.min(asked.radius, asked.length));

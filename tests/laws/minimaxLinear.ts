@@ -4,7 +4,7 @@
  */
 import loadHighs, { type Model, type ModelData } from 'highs';
 import { lastPlace, squareTo, unit, type Vector } from './generated.ts';
-import { type Criterion, gradientOf, heightOf, type Seen, seenFrom } from './optimum.ts';
+import { type Criterion, gradientOf, heightOf, reachOf, type Seen, seenFrom } from './optimum.ts';
 
 /** An axis, whose radius follows from the points. A circle's stands square to the paper. */
 export interface Axis {
@@ -131,9 +131,7 @@ export function linearStep(
     (criterionOf(heights, 'minimum-circumscribed') - criterionOf(heights, 'maximum-inscribed')) / 2;
   const range = criterionOf(heights, 'minimum-zone');
   const value = criterionOf(heights, criterion);
-  const reach = Math.max(
-    ...seen.map((point) => Math.abs(gradientOf(point, axis.halfAngle, 5)[4]!)),
-  );
+  const reach = reachOf(seen, axis.halfAngle);
   const size = Math.max(range, 8 * lastPlace([...columns]));
   const model = modelOf(
     programme(seen, criterion, moves, axis.halfAngle, { size, trust, reach, middle }),

@@ -6,16 +6,10 @@ import { type Random, seededRandom } from '../../src/num/random.ts';
 import { randomDirection, squareTo, type Vector } from './generated.ts';
 import { type Axis, linearStep, type Moves, sequentialLinear } from './minimaxLinear.ts';
 import { CIRCLES, CRITERIA, CYLINDERS } from './minimaxSets.ts';
-import { type Claimed, type Criterion, faults } from './optimum.ts';
+import { checkStill, LIBRARY } from './minimaxStill.ts';
+import type { Claimed, Criterion } from './optimum.ts';
 
 const TURN = 2 * Math.PI;
-/**
- * The library keeps every row to 1e-10 of the range of the deviations, and every reduced cost to
- * 1e-10 with moves of at most one range, up to six of them: so much may a promised gain be off, 1e-9
- * of the range. Ranges here are about 0.1 mm, which makes it 1e-10 mm.
- */
-const LIBRARY = 1e-9;
-
 function noisyCircle(random: Random): Float64Array[] {
   const count = 8 + Math.floor(50 * random.uniform());
   const [a, b] = [20 * random.normal(), 20 * random.normal()];
@@ -44,35 +38,32 @@ function noisyCylinder(random: Random): Float64Array[] {
   return [0, 1, 2].map((d) => Float64Array.from(points, (p) => p[d]!));
 }
 
-/** Ours is proved, cannot be bettered by the library, and is what the library arrives at itself. */
-function compare(
+/** It is also no worse than what the library arrives at from a start, and the same at a corner. */
+function checkSame(
   columns: Float64Array[],
   criterion: Criterion,
   moves: Moves,
   ours: Claimed,
   start: Axis,
-): void {
-  expect(faults(columns, criterion, ours)).toEqual([]);
-  const axis: Axis =
-    ours.axis === undefined
-      ? { point: ours.center!, direction: [0, 0, 1], halfAngle: 0 }
-      : { ...ours.axis, halfAngle: 0 };
+): 0 | 1 {
   const size = ours.deviation.range;
-  const { gain } = linearStep(columns, criterion, moves, axis, size);
-  expect(Math.abs(gain)).toBeLessThan(LIBRARY * size);
   const other = sequentialLinear(columns, criterion, moves, start, { trust: 5, steps: 100 });
   const value = criterion === 'minimum-zone' ? size : ours.diameter / 2;
   const better = criterion === 'maximum-inscribed' ? value - other.value : other.value - value;
-  // Few contacts leave the library's last steps small; it may then end short, never beyond.
   expect(better).toBeGreaterThan(-LIBRARY * size);
-  const corner = ours.contacts.length >= moves + (criterion === 'minimum-zone' ? 2 : 1);
-  expect(better).toBeLessThan(corner ? LIBRARY * size : 1e-5 * size);
+  // Where few contacts or light ones hold, linear programmes creep, and end short.
+  const most = moves + (criterion === 'minimum-zone' ? 2 : 1);
+  const sharp = ours.contacts.length >= most && ours.multipliers.every((m) => Math.abs(m) > 0.02);
+  if (!sharp) return 0;
+  expect(better).toBeLessThan(LIBRARY * size);
+  return 1;
 }
 
 describe('by an LP library', () => {
   for (const criterion of CRITERIA) {
     it(`circle, ${criterion}: 60 sets`, () => {
       const random = seededRandom(21);
+      let sharp = 0;
       for (let set = 0; set < 60; set++) {
         const columns = noisyCircle(random);
         const [x, y] = columns as [Float64Array, Float64Array];
@@ -80,20 +71,25 @@ describe('by an LP library', () => {
         if (ours.status !== 'ok') throw new Error(`set ${set}: ${ours.status}`);
         if (least.status !== 'ok') throw new Error(`set ${set}: ${least.status}`);
         const start = { point: least.center, direction: [0, 0, 1], halfAngle: 0 };
-        compare(columns, criterion, 2, ours, start);
+        checkStill(columns, criterion, 2, ours);
+        sharp += checkSame(columns, criterion, 2, ours, start);
       }
+      expect(sharp).toBeGreaterThan(30);
     });
 
     it(`cylinder, ${criterion}: 60 sets`, () => {
       const random = seededRandom(22);
+      let sharp = 0;
       for (let set = 0; set < 60; set++) {
         const columns = noisyCylinder(random);
         const [x, y, z] = columns as [Float64Array, Float64Array, Float64Array];
         const [ours, least] = [CYLINDERS[criterion](x, y, z), fitCylinder(x, y, z)];
         if (ours.status !== 'ok') throw new Error(`set ${set}: ${ours.status}`);
         if (least.status !== 'ok') throw new Error(`set ${set}: ${least.status}`);
-        compare(columns, criterion, 4, ours, { ...least.axis, halfAngle: 0 });
+        checkStill(columns, criterion, 4, ours);
+        sharp += checkSame(columns, criterion, 4, ours, { ...least.axis, halfAngle: 0 });
       }
+      expect(sharp).toBeGreaterThan(30);
     });
   }
 

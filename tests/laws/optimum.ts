@@ -40,10 +40,14 @@ export function seenFrom(columns: readonly ArrayLike<number>[], claimed: Claimed
   const { point, direction } = claimed.axis;
   const along = direction as Vector;
   const [first, second] = squareTo(along);
+  const [px, py, pz] = point as Vector;
   return Array.from(x!, (value, i) => {
-    const q = [value - point[0]!, y![i]! - point[1]!, z[i]! - point[2]!];
-    const part = (e: Vector) => q[0]! * e[0] + q[1]! * e[1] + q[2]! * e[2];
-    return { u: part(first), v: part(second), s: part(along) };
+    const [qx, qy, qz] = [value - px, y![i]! - py, z[i]! - pz];
+    return {
+      u: qx * first[0] + qy * first[1] + qz * first[2],
+      v: qx * second[0] + qy * second[1] + qz * second[2],
+      s: qx * along[0] + qy * along[1] + qz * along[2],
+    };
   });
 }
 
@@ -59,6 +63,15 @@ export function heightOf(seen: Seen, angle: number, move: readonly number[]): nu
   const across = Math.hypot(y * dz - z * dy, z * dx - x * dz, x * dy - y * dx);
   const along = x * dx + y * dy + z * dz;
   return across * Math.cos(angle + wider) - along * Math.sin(angle + wider);
+}
+
+/** How far along a wall points lie from where a lean turns it: what a lean of one moves them. */
+export function reachOf(seen: readonly Seen[], angle: number): number {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return seen.reduce(
+    (most, { u, v, s }) => Math.max(most, Math.abs(s * cos + Math.hypot(u, v) * sin)),
+    0,
+  );
 }
 
 /** Change of that distance per move, at no move: 2 for a circle, 4 for a cylinder, 5 for a cone. */
@@ -169,13 +182,12 @@ export function faults(
   contacts.forEach((row, k) => {
     const out =
       criterion === 'minimum-zone' ? multipliers[k]! > 0 : criterion !== 'maximum-inscribed';
-    // Of a contact of little weight a gap counts for as little, down to a sixteenth.
-    const gap = near / Math.min(1, Math.max(4 * Math.abs(multipliers[k]!), 1 / 16));
+    // A gap costs the optimum as much as the contact weighs, taken as a sixteenth at least.
+    const gap = near / Math.max(Math.abs(multipliers[k]!), 1 / 16);
     check(`contact ${row}`, deviations[row]!, out ? highest : lowest, gap);
   });
   const held = contacts.map((row) => seen[row]!);
-  const slants = extremes(seen.map((point) => gradientOf(point, angle, 5)[4]!));
-  const reach = Math.max(slants.high, -slants.low);
+  const reach = reachOf(seen, angle);
   const scale = [1, 1, 1 / reach, 1 / reach, 1 / reach].slice(0, moves);
   const radius = Math.min(...held.map(({ u, v }) => Math.hypot(u, v)));
   const gradients = held.map((point) =>
