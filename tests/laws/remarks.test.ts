@@ -1,0 +1,117 @@
+/** What the clock positions cannot tell apart is said, in lobes; where they tell all that bores wear to, nothing is. */
+import { describe, expect, it } from 'vitest';
+import { blindSpots } from '../../src/bore/remarks.ts';
+import type { OvalTurn, Sighting } from '../../src/bore/types.ts';
+import { shapeSentences } from '../../src/figures/shapeWords.ts';
+import { clocks } from '../fixtures/bores.ts';
+import { madeSurvey } from '../fixtures/evaluation.ts';
+
+const LENGTH = 50;
+
+function taken(instrument: Sighting['instrument'], thetas: readonly number[]): Sighting[] {
+  return [5, 15, 25, 35, 45].flatMap((z) =>
+    thetas.map((theta) => ({
+      row: 0,
+      instrument,
+      theta,
+      z,
+      value: 50,
+      sd: 0.005,
+      sdStated: true,
+      setup: -1,
+    })),
+  );
+}
+
+/** Sentences about lobes taken for others. */
+function aliases(...sightings: Sighting[][]): string[] {
+  return blindSpots(sightings.flat(), LENGTH, String)
+    .map(({ text }) => text)
+    .filter((text) => /cannot tell \d|take \d/.test(text));
+}
+
+// The sampling theorem: N even places cannot tell n lobes from N - n, and take k N +- 1 for a shift of the centre.
+describe('lobes that pass for others', () => {
+  const turn = 2 * Math.PI;
+
+  it('one-sided, six places', () => {
+    expect(aliases(taken('radius', clocks(6, turn)))).toEqual([
+      '6 clock positions cannot tell 2 lobes from 4, and take 5 lobes for a shift of the centre, and take 6 lobes ' +
+        'for size: positions between them would.',
+    ]);
+  });
+
+  it('one-sided, four and eight places, on a set-up or not', () => {
+    expect(aliases(taken('sweep', clocks(4, turn)))).toEqual([
+      '4 clock positions take 3 or 5 lobes for a shift of the centre, and take 4 lobes for size: positions between ' +
+        'them would.',
+    ]);
+    expect(aliases(taken('wall', clocks(8, turn)))).toEqual([
+      '8 clock positions cannot tell 2 lobes from 6, and cannot tell 3 lobes from 5: positions between them would.',
+    ]);
+  });
+
+  it('pairs: three and four', () => {
+    expect(aliases(taken('two-point', clocks(3)))).toEqual([
+      '3 pairs of clock positions cannot tell 2 lobes from 4, and take 6 lobes for size: pairs between them would.',
+    ]);
+    expect(aliases(taken('two-point', clocks(4)))).toEqual([
+      '4 pairs of clock positions cannot tell 2 lobes from 6: pairs between them would.',
+    ]);
+  });
+
+  it('nothing where there are places enough: six pairs, twelve places, or one pair read from both ends', () => {
+    expect(aliases(taken('two-point', clocks(6)))).toEqual([]);
+    expect(aliases(taken('two-point', clocks(12, turn)))).toEqual([]);
+    expect(aliases(taken('radius', clocks(13, turn)))).toEqual([]);
+    expect(aliases(taken('three-leg', clocks(6)))).toEqual([]);
+    expect(aliases(taken('two-point', clocks(2)))).toEqual([]);
+  });
+
+  it('nothing by itself where diameters and one-sided readings help each other', () => {
+    expect(aliases(taken('radius', clocks(6, turn)), taken('two-point', clocks(6)))).toEqual([]);
+  });
+});
+
+describe('which way the oval runs', () => {
+  const turn: OvalTurn = {
+    kind: 'same',
+    evidence: 4,
+    criterion: 'BIC',
+    candidates: [],
+    first: Math.PI / 4,
+    firstSd: 0.02,
+    last: Math.PI / 2,
+    lastSd: 0.02,
+    turn: Math.PI / 4,
+    turnSd: 0.03,
+    from: 25.4,
+    rows: [],
+    depths: [],
+  };
+  const sentence = (kind: OvalTurn['kind']) => {
+    const survey = { ...madeSurvey(), ovalTurn: { ...turn, kind } };
+    return shapeSentences(survey, 38.1, 'mm')
+      .map((s) => s.before)
+      .find((text) => /long way/.test(text));
+  };
+
+  it.each([
+    ['same', 'Its long way lies along 1:30–7:30 all the way down.'],
+    [
+      'steady',
+      'Its long way turns steadily with the depth: along 1:30–7:30 near the rim, along 3–9 near the bottom.',
+    ],
+    [
+      'at-once',
+      'Its long way turns all at once: along 1:30–7:30 near the rim, along 3–9 from 25.4 mm deep on.',
+    ],
+    [
+      'not-told',
+      'Its long way turns with the depth: along 1:30–7:30 near the rim, along 3–9 near the bottom; whether steadily ' +
+        'or all at once, readings at more depths would tell.',
+    ],
+  ] as const)('%s', (kind, words) => {
+    expect(sentence(kind)).toBe(words);
+  });
+});
