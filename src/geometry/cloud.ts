@@ -54,16 +54,27 @@ export function readCloud(given: readonly ArrayLike<number>[], needed: number): 
 
 /** Smallest and largest, or the first row that is not finite. */
 function measure(column: Float64Array): { low: number; high: number } | number {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < column.length; i++) {
-    const value = column[i]!;
-    // Infinity - Infinity and NaN - NaN are NaN.
-    if (!(value - value === 0)) return i;
-    if (value < low) low = value;
-    if (value > high) high = value;
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let [least, most] = [low, high];
+  const even = column.length - (column.length % 2);
+  // Math.min and Math.max hand NaN on; two of each need not wait for each other.
+  for (let i = 0; i < even; i += 2) {
+    const first = column[i]!;
+    const second = column[i + 1]!;
+    low = Math.min(low, first);
+    high = Math.max(high, first);
+    least = Math.min(least, second);
+    most = Math.max(most, second);
   }
-  return { low, high };
+  for (let i = even; i < column.length; i++) {
+    low = Math.min(low, column[i]!);
+    high = Math.max(high, column[i]!);
+  }
+  low = Math.min(low, least);
+  high = Math.max(high, most);
+  if (column.length === 0 || high - low < Number.POSITIVE_INFINITY) return { low, high };
+  const row = column.findIndex((value) => !Number.isFinite(value));
+  return row < 0 ? { low, high } : row;
 }
 
 /** Number of different points, counted no further than `enough`. */
@@ -83,14 +94,21 @@ function differentPoints(columns: readonly Float64Array[], enough: number): numb
 export function sampleCloud(cloud: Cloud, limit: number): Cloud {
   if (cloud.count <= limit) return cloud;
   const random = seededRandom(limit);
-  const rows = Int32Array.from({ length: limit }, (_, k) =>
-    Math.floor(((k + random.uniform()) * cloud.count) / limit),
-  );
-  return {
-    ...cloud,
-    count: limit,
-    columns: cloud.columns.map((c) => Float64Array.from(rows, (row) => c[row]!)),
-  };
+  const rows = new Int32Array(limit);
+  for (let k = 0; k < limit; k++) {
+    rows[k] = Math.floor(((k + random.uniform()) * cloud.count) / limit);
+  }
+  return rowsOf(cloud, rows);
+}
+
+/** Some rows of a cloud, copied. */
+function rowsOf(cloud: Cloud, rows: Int32Array): Cloud {
+  const columns = cloud.columns.map((column) => {
+    const some = new Float64Array(rows.length);
+    for (let k = 0; k < rows.length; k++) some[k] = column[rows[k]!]!;
+    return some;
+  });
+  return { ...cloud, count: rows.length, columns };
 }
 
 /** The coordinates in scaled units, copied: for samples. */
@@ -100,11 +118,21 @@ export function scaledColumns({ columns, middle, scale }: Cloud): Float64Array[]
 
 /** Mean of the points in scaled units. */
 export function meanOf({ columns, count, middle, scale }: Cloud): number[] {
-  return columns.map((column, d) => {
-    let sum = 0;
-    for (let i = 0; i < count; i++) sum += column[i]! - middle[d]!;
-    return sum / count / scale;
-  });
+  return columns.map((column, d) => sumFrom(column, count, middle[d]!) / count / scale);
+}
+
+/** Sum of the differences from `from`; four running sums, as one addition waits for the last. */
+function sumFrom(column: Float64Array, count: number, from: number): number {
+  let [s0, s1, s2, s3] = [0, 0, 0, 0];
+  const even = count - (count % 4);
+  for (let i = 0; i < even; i += 4) {
+    s0 += column[i]! - from;
+    s1 += column[i + 1]! - from;
+    s2 += column[i + 2]! - from;
+    s3 += column[i + 3]! - from;
+  }
+  for (let i = even; i < count; i++) s0 += column[i]! - from;
+  return s0 + s1 + (s2 + s3);
 }
 
 /** Mean product of the scaled coordinates about `mean`, d * d row-major. */

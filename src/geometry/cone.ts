@@ -6,7 +6,14 @@ import { coneStarts } from './coneStart.ts';
 import { axisAndRadii, type ConeWall, coneDeviations, coneProblem, coneShape } from './coneWall.ts';
 import { cylinderOfSample, LEAN_KNOWN, upright } from './cylinder.ts';
 import type { FitFailure } from './ending.ts';
-import { bestEnd, type Deviation, magnification, polish, SURE, standardError } from './search.ts';
+import {
+  bestEndOfMany,
+  type Deviation,
+  magnification,
+  polish,
+  SURE,
+  standardError,
+} from './search.ts';
 import { readSolid, type Solid } from './solid.ts';
 
 export type ConeFit =
@@ -73,7 +80,12 @@ function coneOfSample(solid: Solid): Solution<ConeWall> {
   const { sample, mean, principal } = solid;
   const cylinder = cylinderOfSample(solid).state;
   const starts = [...coneStarts(sample, mean, principal), { ...cylinder, taper: 0 }];
-  return bestEnd(coneProblem(sample, mean), starts, (cone) => cone.k);
+  return bestEndOfMany(
+    (cloud) => coneProblem(cloud, mean),
+    sample,
+    starts,
+    (cone) => cone.k,
+  );
 }
 
 function describe(

@@ -1,12 +1,26 @@
 import { largestEigenvalue } from '../num/eigen.ts';
 import type { Solution } from '../num/gaussNewton.ts';
-import { invertNormal } from '../num/normalEquations.ts';
+import { BLOCK_ROWS, invertNormal } from '../num/normalEquations.ts';
 import { type Cloud, meanOf } from './cloud.ts';
 import { cylinderStarts } from './cylinderStart.ts';
 import type { FitFailure } from './ending.ts';
-import { bestEnd, type Deviation, magnification, polish, SURE, standardError } from './search.ts';
+import {
+  bestEndOfMany,
+  type Deviation,
+  magnification,
+  polish,
+  SURE,
+  standardError,
+} from './search.ts';
 import { readSolid, type Solid } from './solid.ts';
-import { type Vector, type Wall, wallDeviations, wallProblem } from './wall.ts';
+import {
+  type Vector,
+  type Wall,
+  type WallDeviations,
+  wallDeviations,
+  wallProblem,
+} from './wall.ts';
+import { type WallOfAll, wallOfAll } from './wallOfAll.ts';
 
 export type CylinderFit =
   | {
@@ -40,7 +54,8 @@ export const LEAN_KNOWN = 0.05;
  * Searches from several directions (see cylinderStart.ts) by Gauss-Newton steps on a point of the
  * wall, its normal, the axis direction and the curvature. Five or six points may lie exactly on
  * several cylinders: the smallest of them is reported. Large sets are first solved on 2048 of
- * their points. Nothing is allocated per point when the coordinates are Float64Arrays.
+ * their points, then carried on to all (see wallOfAll.ts). Nothing is allocated per point when the
+ * coordinates are Float64Arrays.
  *
  * @param x any length unit; the answer is in the same one
  * @param y as many as x
@@ -54,31 +69,64 @@ export function fitCylinder(
 ): CylinderFit {
   const solid = readSolid([x, y, z], 5);
   if ('status' in solid) return solid;
-  const { cloud, sample } = solid;
+  const { cloud, sample, mean } = solid;
   const coarse = cylinderOfSample(solid);
-  const best = sample === cloud ? coarse : polish(wallProblem(cloud, meanOf(cloud)), coarse);
+  const quick = sample === cloud ? null : wallOfAll(cloud, sample, coarse, mean);
+  if (quick !== null) return describe(cloud, quick.solution, () => deviationsOf(cloud, quick));
+  const center = sample === cloud ? mean : meanOf(cloud);
+  const best = sample === cloud ? coarse : polish(wallProblem(cloud, center), coarse);
   if (best.ending !== 'converged') {
     return { status: 'did-not-converge', iterations: best.iterations };
   }
-  return describe(cloud, best);
+  return describe(cloud, best, () => ({ ...wallDeviations(cloud, best.state), level: 0 }));
 }
 
 /** The least-squares cylinder of the sample alone. */
 export function cylinderOfSample({ sample, mean, principal }: Solid): Solution<Wall> {
   const starts = cylinderStarts(sample, mean, principal);
-  return bestEnd(wallProblem(sample, mean), starts, (wall) => wall.k);
+  return bestEndOfMany(
+    (cloud) => wallProblem(cloud, mean),
+    sample,
+    starts,
+    (wall) => wall.k,
+  );
 }
 
-function describe(cloud: Cloud, { state, normal, iterations }: Solution<Wall>): CylinderFit {
+interface Seen extends WallDeviations {
+  /** mean distance of the points along the axis from the place p of the wall */
+  level: number;
+}
+
+/** Only where the last pass found the extremes, to a hair, can they be now. */
+function deviationsOf(cloud: Cloud, { solution, sums, moved }: WallOfAll): Seen {
+  const { lows, highs, level, reach } = sums;
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let block = 0; block < lows.length; block++) {
+    low = Math.min(low, lows[block]!);
+    high = Math.max(high, highs[block]!);
+  }
+  const parts: [number, number][] = [];
+  for (let block = 0; block < lows.length; block++) {
+    if (lows[block]! > low + 2 * moved && highs[block]! < high - 2 * moved) continue;
+    parts.push([block * BLOCK_ROWS, Math.min((block + 1) * BLOCK_ROWS, cloud.count)]);
+  }
+  return { ...wallDeviations(cloud, solution.state, parts), reach, level };
+}
+
+function describe(
+  cloud: Cloud,
+  { state, normal, iterations }: Solution<Wall>,
+  see: () => Seen,
+): CylinderFit {
   const inverse = invertNormal(normal);
   if (inverse === null) return { status: 'arc-too-short' };
   const error = standardError(cloud, normal);
   const { p, a, m, k } = state;
   if (!(k > SURE * error * Math.sqrt(inverse[24]!))) return { status: 'arc-too-short' };
   if (!(error * lean(inverse, k) <= LEAN_KNOWN)) return { status: 'too-short-along-axis' };
-  const { low, high, lowRow, highRow, reach } = wallDeviations(cloud, state);
+  const { low, high, lowRow, highRow, reach, level } = see();
   const { middle, scale } = cloud;
-  const place = (d: 0 | 1 | 2) => middle[d]! + scale * (p[d] - m[d] / k);
+  const place = (d: 0 | 1 | 2) => middle[d]! + scale * (p[d] - m[d] / k + level * a[d]);
   return {
     status: 'ok',
     axis: { point: [place(0), place(1), place(2)], direction: upright(a) },

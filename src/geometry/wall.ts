@@ -127,20 +127,48 @@ export function squareTo(a: Vector): [Vector, Vector] {
 }
 
 /** Least and greatest signed distance, scaled, the first row of each, and the longest z. */
+export interface WallDeviations {
+  low: number;
+  high: number;
+  lowRow: number;
+  highRow: number;
+  reach: number;
+}
+
+/**
+ * The deviations of the rows of a cloud.
+ *
+ * @param parts stretches of rows, from and to (not included), in rising order, to look at
+ */
 export function wallDeviations(
   cloud: Cloud,
+  wall: Wall,
+  parts: readonly (readonly [number, number])[] = [[0, cloud.count]],
+): WallDeviations {
+  const seen: WallDeviations = {
+    low: Number.POSITIVE_INFINITY,
+    high: Number.NEGATIVE_INFINITY,
+    lowRow: 0,
+    highRow: 0,
+    reach: 0,
+  };
+  for (const [from, to] of parts) seeRows(seen, cloud, wall, from, to);
+  return seen;
+}
+
+function seeRows(
+  seen: WallDeviations,
+  cloud: Cloud,
   { p, a, m, k }: Wall,
-): { low: number; high: number; lowRow: number; highRow: number; reach: number } {
+  from: number,
+  to: number,
+): void {
   const [x, y, z] = cloud.columns as [Float64Array, Float64Array, Float64Array];
   const [x0, y0, z0] = cloud.middle as [number, number, number];
   const s = cross(a, m);
   const inverse = 1 / cloud.scale;
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  let lowRow = 0;
-  let highRow = 0;
-  let reach = 0;
-  for (let i = 0; i < cloud.count; i++) {
+  let { low, high, lowRow, highRow, reach } = seen;
+  for (let i = from; i < to; i++) {
     const qx = (x[i]! - x0) * inverse - p[0];
     const qy = (y[i]! - y0) * inverse - p[1];
     const qz = (z[i]! - z0) * inverse - p[2];
@@ -160,7 +188,7 @@ export function wallDeviations(
       highRow = i;
     }
   }
-  return { low, high, lowRow, highRow, reach };
+  Object.assign(seen, { low, high, lowRow, highRow, reach });
 }
 
 export function cross(a: Vector, b: Vector): Vector {
@@ -183,4 +211,36 @@ export function add(base: Vector, first: Vector, s: number, second: Vector, t: n
 export function unit(v: Vector): Vector {
   const length = Math.hypot(v[0], v[1], v[2]);
   return [v[0] / length, v[1] / length, v[2] / length];
+}
+
+/**
+ * Signed distances alone, scaled.
+ *
+ * @param to not included
+ * @param out those of rows `from` to `to`, from 0
+ */
+export function wallDistances(
+  cloud: Cloud,
+  { p, a, m, k }: Wall,
+  from: number,
+  to: number,
+  out: Float64Array,
+): void {
+  const [x, y, z] = cloud.columns as [Float64Array, Float64Array, Float64Array];
+  const [x0, y0, z0] = cloud.middle as [number, number, number];
+  const [px, py, pz] = p;
+  const [mx, my, mz] = m;
+  const [sx, sy, sz] = cross(a, m);
+  const inverse = 1 / cloud.scale;
+  for (let i = from; i < to; i++) {
+    const qx = (x[i]! - x0) * inverse - px;
+    const qy = (y[i]! - y0) * inverse - py;
+    const qz = (z[i]! - z0) * inverse - pz;
+    const above = qx * mx + qy * my + qz * mz;
+    const side = qx * sx + qy * sy + qz * sz;
+    const wm = 1 + k * above;
+    const ws = k * side;
+    out[i - from] =
+      (2 * above + k * (above * above + side * side)) / (1 + Math.sqrt(wm * wm + ws * ws));
+  }
 }

@@ -5,6 +5,8 @@ export interface Bench {
   readonly name: string;
   /** Milliseconds that the median should stay within, where the product promises any. */
   readonly bar?: number;
+  /** A bench earlier in the same run whose median this one's may be at most so many times. */
+  readonly ratioTo?: { readonly name: string; readonly atMost: number };
   /** Makes what the timed part needs; not timed. Called once. */
   prepare(): () => unknown;
 }
@@ -17,6 +19,7 @@ export interface Timing {
   readonly median: number;
   readonly p95: number;
   readonly bar?: number;
+  readonly ratioTo?: { readonly name: string; readonly atMost: number };
 }
 
 /** Enough for a steady median, bounded for slow ones: at least 15 runs, at most 1 s beyond that. */
@@ -48,7 +51,7 @@ const rank = (sorted: readonly number[], q: number): number =>
   sorted[Math.max(0, Math.ceil(q * sorted.length) - 1)] ?? Number.NaN;
 
 /** Warms up, then times one bench. */
-export async function time({ name, bar, prepare }: Bench): Promise<Timing> {
+export async function time({ name, bar, ratioTo, prepare }: Bench): Promise<Timing> {
   const run = prepare();
   await repeat(run, WARM_UP_MS, 2, MOST_SAMPLES);
   const times = await repeat(run, BUDGET_MS, LEAST_SAMPLES, MOST_SAMPLES);
@@ -60,5 +63,6 @@ export async function time({ name, bar, prepare }: Bench): Promise<Timing> {
     median: rank(sorted, 0.5),
     p95: rank(sorted, 0.95),
     ...(bar === undefined ? {} : { bar }),
+    ...(ratioTo === undefined ? {} : { ratioTo }),
   };
 }

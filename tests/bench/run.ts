@@ -10,12 +10,32 @@ import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { type Bench, type Timing, time } from './bench.ts';
 
-const isOver = ({ median, bar }: Timing) => bar !== undefined && !(median <= bar);
+/** This median over that of the bench it is to be compared with; null when it is not. */
+function ratioOf({ name, median, ratioTo }: Timing, earlier: readonly Timing[]): number | null {
+  if (ratioTo === undefined) return null;
+  const other = earlier.find((timing) => timing.name === ratioTo.name);
+  if (other === undefined) throw new Error(`${name}: no earlier bench named ${ratioTo.name}`);
+  return median / other.median;
+}
 
-function row({ name, samples, least, median, p95, bar }: Timing): string {
+function isOver(timing: Timing, all: readonly Timing[]): boolean {
+  const { median, bar, ratioTo } = timing;
+  const ratio = ratioOf(timing, all);
+  if (ratioTo !== undefined && !(ratio! <= ratioTo.atMost)) return true;
+  return bar !== undefined && !(median <= bar);
+}
+
+function row(timing: Timing, all: readonly Timing[]): string {
+  const { name, samples, least, median, p95, bar, ratioTo } = timing;
   const numbers = [median, least, p95].map((value) => value.toPrecision(3).padStart(9)).join(' ');
-  const verdict = bar === undefined ? '' : `  bar ${bar} ${median <= bar ? 'kept' : 'MISSED'}`;
-  return `${name.padEnd(52)}${numbers} ${String(samples).padStart(7)}${verdict}`;
+  const kept = (is: boolean) => (is ? 'kept' : 'MISSED');
+  const verdict = bar === undefined ? '' : `  bar ${bar} ${kept(median <= bar)}`;
+  const ratio = ratioOf(timing, all);
+  const compared =
+    ratioTo === undefined
+      ? ''
+      : `  ${ratio!.toPrecision(3)} times ${ratioTo.name}, at most ${ratioTo.atMost} ${kept(ratio! <= ratioTo.atMost)}`;
+  return `${name.padEnd(52)}${numbers} ${String(samples).padStart(7)}${verdict}${compared}`;
 }
 
 async function benchesOf(words: readonly string[]): Promise<Bench[]> {
@@ -48,7 +68,7 @@ const timings: Timing[] = [];
 for (const bench of benches) {
   const timing = await time(bench);
   timings.push(timing);
-  if (!values.json) console.log(row(timing));
+  if (!values.json) console.log(row(timing, timings));
 }
 if (values.json) console.log(JSON.stringify(timings, null, 2));
-process.exitCode = timings.some(isOver) ? 1 : 0;
+process.exitCode = timings.some((timing) => isOver(timing, timings)) ? 1 : 0;
