@@ -1,5 +1,5 @@
 import type { Problem } from '../num/gaussNewton.ts';
-import type { Block } from '../num/normalEquations.ts';
+import { BLOCK_ROWS, type Block } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
 
 /**
@@ -155,36 +155,62 @@ export function kasaCircle(x: Float64Array, y: Float64Array): Circle | null {
   return { cx: mx + u, cy: my + v, r: Math.sqrt(u * u + v * v + (uu + vv) / count) };
 }
 
-/** Least and greatest signed distance, scaled, with the first row that has each. */
-export function arcDeviations(
+/**
+ * Signed distances alone, scaled.
+ *
+ * @param out those of rows `from` to `to` (not included), from 0
+ */
+export function arcDistances(
   cloud: Cloud,
   { px, py, mx, my, k }: Arc,
-): { low: number; high: number; lowRow: number; highRow: number } {
+  from: number,
+  to: number,
+  out: Float64Array,
+): void {
   const x = cloud.columns[0]!;
   const y = cloud.columns[1]!;
   const x0 = cloud.middle[0]!;
   const y0 = cloud.middle[1]!;
   const inverse = 1 / cloud.scale;
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  let lowRow = 0;
-  let highRow = 0;
-  for (let i = 0; i < cloud.count; i++) {
+  for (let i = from; i < to; i++) {
     const qx = (x[i]! - x0) * inverse - px;
     const qy = (y[i]! - y0) * inverse - py;
     const a = qx * mx + qy * my;
     const b = qy * mx - qx * my;
     const wa = 1 + k * a;
     const wb = k * b;
-    const f = (2 * a + k * (a * a + b * b)) / (1 + Math.sqrt(wa * wa + wb * wb));
-    if (f < low) {
-      low = f;
-      lowRow = i;
-    }
-    if (f > high) {
-      high = f;
-      highRow = i;
-    }
+    out[i - from] = (2 * a + k * (a * a + b * b)) / (1 + Math.sqrt(wa * wa + wb * wb));
   }
-  return { low, high, lowRow, highRow };
+}
+
+/** Least and greatest signed distance, scaled, with the first row that has each. */
+export function arcDeviations(
+  cloud: Cloud,
+  arc: Arc,
+): { low: number; high: number; lowRow: number; highRow: number } {
+  const seen = {
+    low: Number.POSITIVE_INFINITY,
+    high: Number.NEGATIVE_INFINITY,
+    lowRow: 0,
+    highRow: 0,
+  };
+  const distances = new Float64Array(Math.min(BLOCK_ROWS, cloud.count));
+  for (let from = 0; from < cloud.count; from += BLOCK_ROWS) {
+    const to = Math.min(from + BLOCK_ROWS, cloud.count);
+    arcDistances(cloud, arc, from, to, distances);
+    let { low, high, lowRow, highRow } = seen;
+    for (let i = from; i < to; i++) {
+      const f = distances[i - from]!;
+      if (f < low) {
+        low = f;
+        lowRow = i;
+      }
+      if (f > high) {
+        high = f;
+        highRow = i;
+      }
+    }
+    Object.assign(seen, { low, high, lowRow, highRow });
+  }
+  return seen;
 }

@@ -1,7 +1,17 @@
 import type { Problem } from '../num/gaussNewton.ts';
 import type { Block } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
-import { add, cross, dot, NEARLY_FLAT, OFF_AXIS, unit, type Vector, type Wall } from './wall.ts';
+import {
+  add,
+  cross,
+  dot,
+  NEARLY_FLAT,
+  OFF_AXIS,
+  unit,
+  type Vector,
+  type Wall,
+  wallDistances,
+} from './wall.ts';
 
 /**
  * A cone told as a cylinder is (see wall.ts), by a point p of its wall, the unit direction a of its
@@ -221,4 +231,31 @@ export function coneDeviations(
     }
   }
   return { low, high, lowRow, highRow, reach };
+}
+
+/**
+ * Signed distances alone, scaled.
+ *
+ * @param to not included
+ * @param out those of rows `from` to `to`, from 0
+ */
+export function coneDistances(
+  cloud: Cloud,
+  { p, a, m, k, taper }: ConeWall,
+  from: number,
+  to: number,
+  out: Float64Array,
+): void {
+  wallDistances(cloud, { p, a, m, k }, from, to, out);
+  const [x, y, z] = cloud.columns as [Float64Array, Float64Array, Float64Array];
+  const [x0, y0, z0] = cloud.middle as [number, number, number];
+  const cos = Math.cos(taper);
+  const sin = Math.sin(taper);
+  const inverse = 1 / cloud.scale;
+  for (let i = from; i < to; i++) {
+    const qx = (x[i]! - x0) * inverse - p[0];
+    const qy = (y[i]! - y0) * inverse - p[1];
+    const qz = (z[i]! - z0) * inverse - p[2];
+    out[i - from] = out[i - from]! * cos - (qx * a[0] + qy * a[1] + qz * a[2]) * sin;
+  }
 }

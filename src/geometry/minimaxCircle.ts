@@ -1,4 +1,4 @@
-import { type Arc, arcProblem, arcThrough, kasaCircle } from './arc.ts';
+import { type Arc, arcDistances, arcProblem, arcThrough, kasaCircle } from './arc.ts';
 import { centerAndRadius, fitCircle } from './circle.ts';
 import { type Cloud, liesOnLine, meanOf, readCloud, sampleCloud, scaledColumns } from './cloud.ts';
 import type { FitFailure } from './ending.ts';
@@ -158,8 +158,8 @@ function algebraicCircle({ sample, mean }: Ring): Arc {
 
 /** With both sides the radius may move, else only the center. */
 function tightFrom({ cloud, mean }: Ring, start: Arc, sides: Sides, startHolds = false): Held<Arc> {
-  const problemOn = (of: Cloud) => arcProblem(of, mean);
-  return tightenAll(cloud, problemOn, start, sides, sides === 'both' ? 3 : 2, startHolds);
+  const feature = { problemOn: (of: Cloud) => arcProblem(of, mean), distances: arcDistances };
+  return tightenAll(cloud, feature, start, sides, sides === 'both' ? 3 : 2, startHolds);
 }
 
 function described(cloud: Cloud, held: Held<Arc>, sides: Sides): MinimaxCircle {

@@ -4,6 +4,7 @@ import {
   axisAndRadii,
   type ConeWall,
   coneDeviations,
+  coneDistances,
   coneProblem,
   coneShape,
   coneThrough,
@@ -76,7 +77,8 @@ export function minimumZoneCone(
     halfAngle: least.halfAngle,
   };
   const start = coneThrough(mean, shape, squareTo(direction)[0]);
-  const held = tightenAll(cloud, (of) => coneProblem(of, mean), start, 'both', 6);
+  const feature = { problemOn: (of: Cloud) => coneProblem(of, mean), distances: coneDistances };
+  const held = tightenAll(cloud, feature, start, 'both', 6);
   return described(cloud, held, mean);
 }
 

@@ -5,7 +5,14 @@ import { gainOf, signedMultipliers } from './holding.ts';
 import type { Deviation } from './search.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
 import type { Sides } from './tightRows.ts';
-import { type Vector, type Wall, wallDeviations, wallProblem, wallThrough } from './wall.ts';
+import {
+  type Vector,
+  type Wall,
+  wallDeviations,
+  wallDistances,
+  wallProblem,
+  wallThrough,
+} from './wall.ts';
 
 export type MinimaxCylinder =
   | {
@@ -80,8 +87,8 @@ function tightCylinder(points: Coordinates, sides: Sides): MinimaxCylinder {
   const mean = meanOf(cloud);
   const place = least.axis.point.map((v, d) => (v - middle[d]!) / scale) as unknown as Vector;
   const start = wallThrough(mean, least.axis.direction, place, least.diameter / 2 / scale);
-  const problemOn = (of: Cloud) => wallProblem(of, mean);
-  const held = tightenAll(cloud, problemOn, start, sides, sides === 'both' ? 5 : 4);
+  const feature = { problemOn: (of: Cloud) => wallProblem(of, mean), distances: wallDistances };
+  const held = tightenAll(cloud, feature, start, sides, sides === 'both' ? 5 : 4);
   return described(cloud, held, mean);
 }
 

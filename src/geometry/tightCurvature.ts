@@ -50,6 +50,13 @@ export function curvatureOf<State>(
   return out;
 }
 
+/** The same curvature along every move. */
+export function evenly(n: number, curvature: number): Float64Array {
+  const out = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) out[i * n + i] = curvature;
+  return out;
+}
+
 /** How much curvature is given across the held rows, in turn, until none is downward. */
 const ACROSS = [0, 1, 10, 100];
 
@@ -127,8 +134,7 @@ export function downhill<State>(
 
 /** The state after the shortest step that lowers the greatest height to where others meet it. */
 export function leveled<State>(task: Task<State>, state: State): State {
-  const round = definite(new Float64Array(task.moves * task.moves), task.moves, 1);
-  const step = minimaxStep(rowsAt(task, state), round, []);
+  const step = minimaxStep(rowsAt(task, state), evenly(task.moves, 1), []);
   return step === null ? state : moved(task, state, step.x);
 }
 

@@ -1,7 +1,7 @@
 import type { Ending } from '../num/gaussNewton.ts';
 import { type MinimaxStep, minimaxStep, type Rows } from '../num/minimaxStep.ts';
 import { sharedWeights } from './sharedWeights.ts';
-import { curvatureOf, definite, definiteAlong, downhill, leveled } from './tightCurvature.ts';
+import { curvatureOf, definiteAlong, downhill, evenly, leveled } from './tightCurvature.ts';
 import { levelAt, moved, rowsAt, type Task } from './tightRows.ts';
 
 /** A state where the greatest height of a task is least, near a start. */
@@ -136,8 +136,7 @@ function promising<State>(
   const { moves } = task;
   const none = new Float64Array(moves * moves);
   const flat = { held, weights };
-  let step =
-    weights.length > 0 ? null : minimaxStep(rows, definite(none, moves, LEAST_CURVATURE), held);
+  let step = weights.length > 0 ? null : minimaxStep(rows, evenly(moves, LEAST_CURVATURE), held);
   if (step !== null && step.held.length > moves) return { step, curvature: none };
   let from: { held: readonly number[]; weights: readonly number[] } | null = step ?? flat;
   // The weights and the curvature they give settle on each other in a turn or two.

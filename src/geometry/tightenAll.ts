@@ -1,7 +1,13 @@
-import type { Problem } from '../num/gaussNewton.ts';
-import { BLOCK_ROWS, emptyBlock } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
-import { farthestOfStretches, farthestOut, touching, worst } from './seen.ts';
+import {
+  type Feature,
+  farthestOfStretches,
+  firstSeen,
+  rowsOf,
+  seenBeyond,
+  touching,
+  worst,
+} from './seen.ts';
 import { ROUNDING, type Tight, tighten } from './tighten.ts';
 import { type Sides, sideOf, type Task, taskOf } from './tightRows.ts';
 
@@ -34,48 +40,44 @@ const MOST_ROUNDS = 200;
 const MOST_STRETCHES = 4096;
 
 /**
- * `tighten` for any number of points: worked on the few that lie farthest out in each part of the
- * wall, then asked of all points whether another one sticks out, which is then taken in. Each round
- * is one pass over the points and lets none go, so it ends; the last round proves that the contacts
- * hold all points.
+ * `tighten` for any number of points: worked on a few that lie far out, then asked of all points
+ * whether another one sticks out, which is then taken in. Each round is one pass over the points
+ * and lets none go, so it ends; the last round proves that the contacts hold all points.
  *
- * @param problemOn the deviations of the points of a cloud in the frame of the whole
  * @param startHolds whether the start is held by points already: the search then sets out from all
  *   that touch it, and stays where they hold it
  */
 export function tightenAll<State>(
   cloud: Cloud,
-  problemOn: (cloud: Cloud) => Problem<State>,
+  feature: Feature<State>,
   start: State,
   sides: Sides,
   moves: number,
   startHolds = false,
 ): Held<State> {
-  const whole = problemOn(cloud);
   let state = start;
   let iterations = 0;
-  const block = emptyBlock(whole.unknowns, Math.min(BLOCK_ROWS, whole.residuals));
-  let seen = farthestOut(whole, state, sides, block);
+  let seen = firstSeen(cloud, feature, state, sides);
   const most = worst(seen, sides) + seen.high - seen.low;
-  const few = new Set(startHolds ? touching(whole, state, seen) : []);
+  const few = new Set(startHolds ? touching(cloud, feature, state) : []);
   let stretches = 8;
   let hint: number[] = [];
   for (let round = 0; ; round++) {
     const before = few.size;
     for (const row of seen.rows) few.add(row);
     const rows = Array.from(few);
-    const task = taskOf(problemOn(rowsOf(cloud, rows)), sides, moves);
+    const task = taskOf(feature.problemOn(rowsOf(cloud, rows)), sides, moves);
     // Rows keep their numbers among the few, but inward heights come after all outward ones.
     const carried = hint.map((at) => (at < before ? at : at - before + rows.length));
     const tight = tighten(task, state, carried);
     iterations += tight.iterations;
-    seen = farthestOut(whole, tight.state, sides, block, tight.level + ROUNDING);
+    seen = seenBeyond(cloud, feature, tight.state, sides, tight.level + ROUNDING);
     const stopped = seen.rows.every((row) => few.has(row)) || round === MOST_ROUNDS;
     // Where the few let it slip or stray, those that stand in its way are taken in first.
     const strayed = tight.ending !== 'converged' || !(worst(seen, sides) <= most);
     if (strayed && stopped && stretches < MOST_STRETCHES) {
       stretches *= 8;
-      seen.rows = farthestOfStretches(whole, state, sides, stretches);
+      seen.rows = farthestOfStretches(cloud, feature, state, sides, stretches);
       if (seen.rows.some((row) => !few.has(row))) continue;
     }
     if (strayed && !stopped) continue;
@@ -87,14 +89,6 @@ export function tightenAll<State>(
     const { low, high } = seen;
     return { state, ending, iterations, contacts, few: rows, task, tight, low, high };
   }
-}
-
-function rowsOf(cloud: Cloud, rows: readonly number[]): Cloud {
-  return {
-    ...cloud,
-    count: rows.length,
-    columns: cloud.columns.map((c) => Float64Array.from(rows, (row) => c[row]!)),
-  };
 }
 
 function contactsOf<State>(
