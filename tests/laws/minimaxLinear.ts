@@ -27,7 +27,7 @@ const highs = await loadHighs();
 const TOLERANCE = 1e-10;
 
 /** The library with the programme inside and its options set; dispose of it after use. */
-export function modelOf(data: ModelData): Model {
+function modelOf(data: ModelData): Model {
   const model = highs.createModel(data);
   model.options.set({
     output_flag: false,
@@ -46,7 +46,7 @@ export function seenFromAxis(columns: readonly Float64Array[], axis: Axis): Seen
 }
 
 /** What a criterion makes small: the range, the greatest distance, or minus the least. */
-export function criterionOf(heights: readonly number[], criterion: Criterion): number {
+function criterionOf(heights: readonly number[], criterion: Criterion): number {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   for (const height of heights) {

@@ -41,7 +41,8 @@ function bounded<Fit extends { diameter: number; conditioning: number; contacts:
   const grain = 64 * lastPlace(columns);
   const slip = columns.length === 2 ? 1e-12 * fit.diameter : 1e-11 * fit.diameter;
   const loose = fit.contacts.length < corner ? slip : 0;
-  return { ...fit, grain, near: grain * fit.conditioning + loose };
+  // A diameter is off twice as much as a radius.
+  return { ...fit, grain, near: 2 * grain * fit.conditioning + loose };
 }
 
 function circle(columns: Float64Array[], criterion: Criterion) {

@@ -111,7 +111,8 @@ describe('one point more', () => {
           const corner =
             criterion === 'minimum-zone' || before.contacts.length > 2 * columns.length - 2;
           const slip = corner ? 0 : columns.length === 2 ? 2e-10 : 2e-9;
-          const near = grainOf(columns) * before.conditioning + slip;
+          // A diameter is off twice as much as the radius, and both answers may be.
+          const near = 4 * grainOf(columns) * before.conditioning + slip;
           expect(Math.abs(after.diameter - diameter)).toBeLessThan(near);
           expect(Math.abs(after.deviation.range - deviation.range)).toBeLessThan(near);
           expect(after.contacts).toEqual(before.contacts);

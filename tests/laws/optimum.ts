@@ -139,7 +139,7 @@ export function leastBend(h: readonly (readonly number[])[], span: readonly numb
 /**
  * What speaks against a claimed optimum, one line each; nothing when it is proved.
  *
- * Lengths may be off by 64 units in the last place of the largest coordinate: half a unit for each
+ * Lengths may be off by 64 units in the last place of the largest coordinate or the radius: half a unit for each
  * coordinate of the center as written, as much for the direction, a few for the distances as
  * worked out here; and a distance inside a fit, of a dozen roundings in a unit that may be four
  * times the coordinates' own, told from another such one. Pushes may be off by as much over the
@@ -153,7 +153,7 @@ export function faults(
   claimed: Claimed,
 ): string[] {
   const found: string[] = [];
-  const near = 64 * lastPlace([...columns]);
+  const near = 64 * lastPlace([...columns, Float64Array.of(claimed.diameter / 2)]);
   const check = (what: string, value: number, target: number, within: number) => {
     if (!(Math.abs(value - target) <= within)) {
       found.push(`${what}: ${value} and not ${target} (within ${within})`);
