@@ -5,7 +5,7 @@ import { design } from './bore/design.ts';
 import { freeSpread } from './bore/frame.ts';
 import { condition, type Posterior } from './bore/posterior.ts';
 import { depthMeans, profileOf } from './bore/profile.ts';
-import { blindSpots, faults, turnRemarks } from './bore/remarks.ts';
+import { axisRemarks, blindSpots, faults, turnRemarks } from './bore/remarks.ts';
 import { removalMap } from './bore/removal.ts';
 import { sections } from './bore/sections.ts';
 import { learnSmoothness, usualSmoothness } from './bore/smoothness.ts';
@@ -173,6 +173,7 @@ function evaluateSurvey(
   const target = chooseTarget(facts, feature.decisions, survey, posterior, surface);
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
   const lobes = depthLobes(posterior);
+  const axis = boreAxis(posterior, lobes);
   const turn = ovalTurn(posterior, lobes);
   const deepText = (z: number) => formatDepth(z, units);
   return {
@@ -183,9 +184,9 @@ function evaluateSurvey(
       sightings,
       sections: sections(posterior),
       profile: profileOf(depthMeans(posterior), length),
-      axis: boreAxis(posterior, lobes),
+      axis,
       ovalTurn: turn,
-      blindSpots: blindSpots(sightings, length, deepText),
+      blindSpots: [...blindSpots(sightings, length, deepText), ...axisRemarks(axis, sightings)],
       surface,
       target,
       removal,

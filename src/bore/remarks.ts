@@ -1,6 +1,6 @@
 /** What these readings cannot tell, each with the cheapest reading that would. Plain sentences. */
 import { differentAngles, lobeAliases } from '../geometry/harmonics.ts';
-import type { OvalTurn, Remark, Sighting } from './types.ts';
+import type { BoreAxis, OvalTurn, Remark, Sighting } from './types.ts';
 
 const HALF_TURN = Math.PI;
 /** Two clock positions nearer than this (2 degrees) are one. */
@@ -140,6 +140,12 @@ function aliasRemarks(sightings: readonly Sighting[]): Remark[] {
   const what = pairs ? 'pairs of clock positions' : 'clock positions';
   const others = pairs ? 'pairs between them' : 'positions between them';
   return [missing(`${count} ${what} ${parts.join(', and ')}: ${others} would.`)];
+}
+
+/** Why the axis is not told; diameters by themselves have said so already. */
+export function axisRemarks(axis: BoreAxis, sightings: readonly Sighting[]): Remark[] {
+  if (axis.status === 'told' || sightings.every((s) => s.instrument === 'two-point')) return [];
+  return [missing(axis.why)];
 }
 
 /** A clock that may have been turned part-way: a question, since only the repairer knows. */

@@ -248,6 +248,19 @@ describe('in the report and in words', () => {
     expect(second!.clockSd).toBeGreaterThan(0);
   });
 
+  it('three-leg gauges, and radii at one depth: said among what the readings cannot tell', () => {
+    const blind = (gauge: 'three-leg' | 'radius', depths: readonly number[]) => {
+      const taken = measure(round(RADIUS), gauge, AROUND, depths, NOISE, seededRandom(8));
+      const evaluation = evaluate(jobOf({ taken, length: LENGTH, nominal: 2 * RADIUS }));
+      return evaluation.bores[0]!.surveys[0]!.blindSpots.map(({ text }) => text).join(' ');
+    };
+    expect(blind('three-leg', DEPTHS)).toMatch(/Diameters show no centre/);
+    expect(blind('radius', [20])).toMatch(
+      /How the axis runs needs one set-up with readings round two/,
+    );
+    expect(blind('radius', DEPTHS)).not.toMatch(/axis runs/);
+  });
+
   it('radii: centers and lean in the report', () => {
     const truth = sum(round(RADIUS), OVAL, shifting(0.002, Math.PI / 2));
     const { axis } = reportOf(evaluated(truth, 'radius')).bores[0]!.surveys[0]!;
