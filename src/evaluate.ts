@@ -172,9 +172,7 @@ function evaluateSurvey(
   const surface = wearSurface(posterior, grid, spread);
   const target = chooseTarget(facts, feature.decisions, survey, posterior, surface);
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
-  const lobes = depthLobes(posterior);
-  const axis = boreAxis(posterior, lobes);
-  const turn = ovalTurn(posterior, lobes);
+  const along = alongDepth(posterior, length);
   const deepText = (z: number) => formatDepth(z, units);
   return {
     smoothness,
@@ -182,22 +180,33 @@ function evaluateSurvey(
       ...empty,
       status: 'ok',
       sightings,
-      sections: sections(posterior),
-      profile: profileOf(depthMeans(posterior), length),
-      axis,
-      ovalTurn: turn,
-      blindSpots: [...blindSpots(sightings, length, deepText), ...axisRemarks(axis, sightings)],
+      ...along,
+      blindSpots: [
+        ...blindSpots(sightings, length, deepText),
+        ...axisRemarks(along.axis, sightings),
+      ],
       surface,
       target,
       removal,
       zones: removal === null ? [] : findZones(surface, removal),
       notes: [
         ...faults(found.readings),
-        ...turnRemarks(turn, deepText),
+        ...turnRemarks(along.ovalTurn, deepText),
         ...notes,
         ...targetNotes(target, survey),
       ],
     },
+  };
+}
+
+/** What the measured depths show one by one, and how they go together along the bore. */
+function alongDepth(posterior: Posterior, length: number) {
+  const lobes = depthLobes(posterior);
+  return {
+    sections: sections(posterior),
+    profile: profileOf(depthMeans(posterior), length),
+    axis: boreAxis(posterior, lobes),
+    ovalTurn: ovalTurn(posterior, lobes),
   };
 }
 
