@@ -1,13 +1,14 @@
 import { largestEigenvalue } from '../num/eigen.ts';
-import type { Solution } from '../num/gaussNewton.ts';
+import { gaussNewton, type Solution } from '../num/gaussNewton.ts';
 import { BLOCK_ROWS, invertNormal } from '../num/normalEquations.ts';
-import { type Cloud, meanOf } from './cloud.ts';
-import { cylinderStarts } from './cylinderStart.ts';
+import { type Cloud, meanOf, sampleCloud } from './cloud.ts';
+import { COARSE_SAMPLE, cylinderStarts, principalStart } from './cylinderStart.ts';
 import type { FitFailure } from './ending.ts';
 import {
   bestEndOfMany,
   type Deviation,
   magnification,
+  NOISE,
   polish,
   SURE,
   standardError,
@@ -81,8 +82,19 @@ export function fitCylinder(
   return describe(cloud, best, () => ({ ...wallDeviations(cloud, best.state), level: 0 }));
 }
 
+/**
+ * Points that lie this near a cylinder, as a share of how thick the cloud of them is (root mean
+ * squares both), lie near no other: it need not be looked for.
+ */
+const PLAINLY = 0.02;
+/** Fewer points may lie on several cylinders. */
+const MANY = 64;
+
 /** The least-squares cylinder of the sample alone. */
-export function cylinderOfSample({ sample, mean, principal }: Solid): Solution<Wall> {
+export function cylinderOfSample(solid: Solid): Solution<Wall> {
+  const { sample, mean, principal } = solid;
+  const plain = sample.count < MANY ? null : plainCylinder(solid);
+  if (plain !== null) return plain;
   const starts = cylinderStarts(sample, mean, principal);
   return bestEndOfMany(
     (cloud) => wallProblem(cloud, mean),
@@ -90,6 +102,20 @@ export function cylinderOfSample({ sample, mean, principal }: Solid): Solution<W
     starts,
     (wall) => wall.k,
   );
+}
+
+/** The one found along a principal direction, where there can hardly be another; else null. */
+function plainCylinder({ sample, mean, principal, thickness }: Solid): Solution<Wall> | null {
+  const few = sampleCloud(sample, COARSE_SAMPLE);
+  const start = principalStart(few, mean, principal);
+  if (start === null) return null;
+  const limits = { maxIterations: 30, noise: NOISE, damping: 1e-3 };
+  const coarse = gaussNewton(wallProblem(few, mean), start, limits);
+  const meanSquare = coarse.normal.sumSquares / few.count;
+  if (coarse.ending !== 'converged' || !(meanSquare <= PLAINLY * PLAINLY * thickness)) return null;
+  if (few === sample) return coarse;
+  const fine = polish(wallProblem(sample, mean), coarse);
+  return fine.ending === 'converged' ? fine : null;
 }
 
 interface Seen extends WallDeviations {

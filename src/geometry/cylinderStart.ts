@@ -36,6 +36,24 @@ export function cylinderStarts(
   return [...walls, flat];
 }
 
+/** The best cylinder along one of the principal directions, or null. */
+export function principalStart(
+  few: Cloud,
+  mean: readonly number[],
+  principal: readonly Vector[],
+): Wall | null {
+  const points = scaledColumns(few);
+  const seen = [new Float64Array(few.count), new Float64Array(few.count)];
+  let best: Candidate<Wall> | null = null;
+  for (const direction of principal) {
+    const candidate = alongDirection(points, seen, mean, direction);
+    if (candidate !== null && !(candidate.score >= (best?.score ?? Number.POSITIVE_INFINITY))) {
+      best = candidate;
+    }
+  }
+  return best?.state ?? null;
+}
+
 /**
  * States along the principal axes of the points, which is right for long and for short bores, and
  * along the best few of 250 directions spread over a hemisphere, which is right for those between.

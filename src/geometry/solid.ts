@@ -13,6 +13,8 @@ export interface Solid {
   mean: number[];
   /** principal directions of the sample, that of the least spread first */
   principal: readonly [Vector, Vector, Vector];
+  /** mean square distance of the sample from its mean along the first of them */
+  thickness: number;
 }
 
 /**
@@ -29,7 +31,7 @@ export function readSolid(
   if ('status' in cloud) return cloud;
   const sample = sampleCloud(cloud, SAMPLE);
   const mean = meanOf(sample);
-  const { vectors } = symmetricEigen(scatterOf(sample, mean), 3);
+  const { values, vectors } = symmetricEigen(scatterOf(sample, mean), 3);
   const [across, between, along] = vectors as [number[], number[], number[]];
   // The sample is asked first: it spares a pass over all points.
   const allFlat = (acrossAll: number[][]) =>
@@ -37,5 +39,5 @@ export function readSolid(
   if (allFlat([across, between])) return { status: 'on-a-line' };
   if (allFlat([across])) return { status: 'in-a-plane' };
   const principal = [across, between, along] as unknown as [Vector, Vector, Vector];
-  return { cloud, sample, mean, principal };
+  return { cloud, sample, mean, principal, thickness: values[0]! };
 }
