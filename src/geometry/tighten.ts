@@ -79,7 +79,7 @@ export function tighten<State>(
     const gain: number = present - last.step.level;
     if (!(gain > ROUNDING) && settling < MOST_SETTLING && farthest(rows, last.step.x) > STILL) {
       // Nothing to gain, yet not at rest: along a flat bottom only the curvature tells the middle.
-      const there = bent ? moved(task, state, last.step.x) : state;
+      const there = bent ? leveled(task, moved(task, state, last.step.x)) : state;
       if (levelAt(task, there) <= present + ROUNDING) {
         state = there;
         bent = true;
@@ -100,7 +100,7 @@ export function tighten<State>(
   return end('out-of-iterations', MOST_STEPS);
 }
 
-/** Where more heights hold than a corner needs (a square in a circle), all of them, as evenly as can be. */
+/** The weights in balance; where more heights hold than a corner needs (a square), of all of them. */
 function sharing<State>(
   task: Task<State>,
   state: State,
@@ -111,10 +111,13 @@ function sharing<State>(
   const level = levelAt(task, state);
   const touching: number[] = [];
   for (let at = 0; at < count; at++) if (b[at]! >= level - ROUNDING) touching.push(at);
-  if (held.length > unknowns || touching.length <= held.length) return { held, weights };
-  const shared = sharedWeights(gradientsOf(rows, touching));
-  if (shared === null) return { held, weights };
-  return { held: shared.map(({ at }) => touching[at]!), weights: shared.map((s) => s.weight) };
+  const many = held.length <= unknowns && touching.length > held.length;
+  if (!many && held.length <= unknowns) return { held, weights };
+  const sharers = many ? touching : held;
+  // A corner leaves no choice: this then takes what the step before the last left off the balance.
+  const shared = sharedWeights(gradientsOf(rows, sharers));
+  if (shared === null || (!many && shared.length < held.length)) return { held, weights };
+  return { held: shared.map(({ at }) => sharers[at]!), weights: shared.map((s) => s.weight) };
 }
 
 interface Promising {
