@@ -4,6 +4,7 @@ import { invertNormal } from '../num/normalEquations.ts';
 import { type Arc, arcDeviations, arcProblem, arcThrough, kasaCircle } from './arc.ts';
 import {
   type Cloud,
+  isThick,
   liesFlat,
   meanOf,
   readCloud,
@@ -58,9 +59,9 @@ export function fitCircle(x: ArrayLike<number>, y: ArrayLike<number>): CircleFit
   if ('status' in cloud) return cloud;
   const sample = sampleCloud(cloud, SAMPLE);
   const mean = meanOf(sample);
-  const { vectors } = symmetricEigen(scatterOf(sample, mean), 2);
+  const { values, vectors } = symmetricEigen(scatterOf(sample, mean), 2);
   const across = vectors[0] as [number, number];
-  if (liesFlat(sample, mean, [across]) && liesFlat(cloud, mean, [across])) {
+  if (!isThick(values[0]!) && liesFlat(sample, mean, [across]) && liesFlat(cloud, mean, [across])) {
     return { status: 'on-a-line' };
   }
   const line: Arc = { px: mean[0]!, py: mean[1]!, mx: across[0], my: across[1], k: 0 };

@@ -154,9 +154,15 @@ export function scatterOf({ columns, count, middle, scale }: Cloud, mean: number
 export function liesOnLine(cloud: Cloud): boolean {
   const mean = meanOf(cloud);
   const { values, vectors } = symmetricEigen(scatterOf(cloud, mean), 2);
-  // Points that far across on average need no closer look.
-  if (Math.sqrt(Math.max(values[0]!, 0)) > FLAT * cloud.grain) return false;
-  return liesFlat(cloud, mean, [vectors[0]!]);
+  return !isThick(values[0]!) && liesFlat(cloud, mean, [vectors[0]!]);
+}
+
+/** Mean squares across are rounded by about 1e-16: well above that, points need no closer look. */
+const THICK = 1e-12;
+
+/** Whether points of such a mean square across, in scaled units, cannot lie on a line or plane. */
+export function isThick(meanSquare: number): boolean {
+  return meanSquare > THICK;
 }
 
 /** Points nearer than this many roundings to a line or plane lie in it. */

@@ -93,7 +93,7 @@ const MANY = 64;
 /** The least-squares cylinder of the sample alone. */
 export function cylinderOfSample(solid: Solid): Solution<Wall> {
   const { sample, mean, principal } = solid;
-  const plain = sample.count < MANY ? null : plainCylinder(solid);
+  const plain = plainCylinder(solid);
   if (plain !== null) return plain;
   const starts = cylinderStarts(sample, mean, principal);
   return bestEndOfMany(
@@ -104,18 +104,28 @@ export function cylinderOfSample(solid: Solid): Solution<Wall> {
   );
 }
 
-/** The one found along a principal direction, where there can hardly be another; else null. */
-function plainCylinder({ sample, mean, principal, thickness }: Solid): Solution<Wall> | null {
+function plainCylinder(solid: Solid): Solution<Wall> | null {
+  const { sample, mean } = solid;
+  const coarse = plainlyNear(solid);
+  if (coarse === null) return null;
+  const fine = polish(wallProblem(sample, mean), coarse);
+  return fine.ending === 'converged' ? fine : null;
+}
+
+/**
+ * The least-squares cylinder of a few of the points, found along a principal direction, where there
+ * can hardly be another; else null.
+ */
+export function plainlyNear({ sample, mean, principal, thickness }: Solid): Solution<Wall> | null {
+  if (sample.count < MANY) return null;
   const few = sampleCloud(sample, COARSE_SAMPLE);
   const start = principalStart(few, mean, principal);
   if (start === null) return null;
   const limits = { maxIterations: 30, noise: NOISE, damping: 1e-3 };
   const coarse = gaussNewton(wallProblem(few, mean), start, limits);
   const meanSquare = coarse.normal.sumSquares / few.count;
-  if (coarse.ending !== 'converged' || !(meanSquare <= PLAINLY * PLAINLY * thickness)) return null;
-  if (few === sample) return coarse;
-  const fine = polish(wallProblem(sample, mean), coarse);
-  return fine.ending === 'converged' ? fine : null;
+  const near = meanSquare <= PLAINLY * PLAINLY * thickness;
+  return coarse.ending === 'converged' && near ? coarse : null;
 }
 
 interface Seen extends WallDeviations {

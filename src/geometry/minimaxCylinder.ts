@@ -1,8 +1,9 @@
-import { type Cloud, meanOf, readCloud } from './cloud.ts';
-import { endsAndRadius, fitCylinder, upright } from './cylinder.ts';
+import { type Cloud, meanOf } from './cloud.ts';
+import { endsAndRadius, fitCylinder, plainlyNear, upright } from './cylinder.ts';
 import type { FitFailure } from './ending.ts';
 import { gainOf, signedMultipliers } from './holding.ts';
 import type { Deviation } from './search.ts';
+import { readSolid, type Solid } from './solid.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
 import type { Sides } from './tightRows.ts';
 import {
@@ -79,20 +80,26 @@ export function maximumInscribedCylinder(...points: Coordinates): MinimaxCylinde
 }
 
 function tightCylinder(points: Coordinates, sides: Sides): MinimaxCylinder {
-  const least = fitCylinder(...points);
-  if (least.status !== 'ok') return least;
-  const cloud = readCloud(points, 5);
-  if ('status' in cloud) return cloud;
-  const { middle, scale } = cloud;
-  const mean = meanOf(cloud);
-  const place = least.axis.point.map((v, d) => (v - middle[d]!) / scale) as unknown as Vector;
-  const start = wallThrough(mean, least.axis.direction, place, least.diameter / 2 / scale);
+  const solid = readSolid(points, 5);
+  if ('status' in solid) return solid;
+  const { cloud, mean } = solid;
+  const start = plainlyNear(solid)?.state ?? leastSquares(points, solid);
+  if ('status' in start) return start;
   const feature = { problemOn: (of: Cloud) => wallProblem(of, mean), distances: wallDistances };
   const held = tightenAll(cloud, feature, start, sides, sides === 'both' ? 5 : 4);
-  return described(cloud, held, mean);
+  return described(cloud, held);
 }
 
-function described(cloud: Cloud, held: Held<Wall>, mean: readonly number[]): MinimaxCylinder {
+/** The wall of the least-squares cylinder, or why there is none. */
+function leastSquares(points: Coordinates, { cloud, mean }: Solid): Wall | FitFailure {
+  const least = fitCylinder(...points);
+  if (least.status !== 'ok') return least;
+  const { middle, scale } = cloud;
+  const place = least.axis.point.map((v, d) => (v - middle[d]!) / scale) as unknown as Vector;
+  return wallThrough(mean, least.axis.direction, place, least.diameter / 2 / scale);
+}
+
+function described(cloud: Cloud, held: Held<Wall>): MinimaxCylinder {
   const { state, low, high, iterations, task } = held;
   if (held.ending === 'slipped') return { status: 'not-all-round' };
   if (held.ending !== 'converged') return { status: 'did-not-converge', iterations };
@@ -100,7 +107,8 @@ function described(cloud: Cloud, held: Held<Wall>, mean: readonly number[]): Min
   if (!(k > 0)) return { status: 'arc-too-short' };
   const { middle, scale } = cloud;
   const shift = task.sides === 'outer' ? high : task.sides === 'inner' ? low : (low + high) / 2;
-  // p is level with the mean already, but for what the last step left.
+  // p is level with the mean of a sample.
+  const mean = meanOf(cloud);
   const along = a.reduce((s, v, d) => s + v * (mean[d]! - p[d]!), 0);
   const place = (d: 0 | 1 | 2) => middle[d]! + scale * (p[d] - m[d] / k + along * a[d]);
   const { reach } = wallDeviations(cloud, state);

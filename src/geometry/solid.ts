@@ -1,5 +1,13 @@
 import { symmetricEigen } from '../num/eigen.ts';
-import { type Cloud, liesFlat, meanOf, readCloud, sampleCloud, scatterOf } from './cloud.ts';
+import {
+  type Cloud,
+  isThick,
+  liesFlat,
+  meanOf,
+  readCloud,
+  sampleCloud,
+  scatterOf,
+} from './cloud.ts';
 import type { FitFailure } from './ending.ts';
 import { SAMPLE } from './search.ts';
 import type { Vector } from './wall.ts';
@@ -35,7 +43,7 @@ export function readSolid(
   const [across, between, along] = vectors as [number[], number[], number[]];
   // The sample is asked first: it spares a pass over all points.
   const allFlat = (acrossAll: number[][]) =>
-    liesFlat(sample, mean, acrossAll) && liesFlat(cloud, mean, acrossAll);
+    !isThick(values[0]!) && liesFlat(sample, mean, acrossAll) && liesFlat(cloud, mean, acrossAll);
   if (allFlat([across, between])) return { status: 'on-a-line' };
   if (allFlat([across])) return { status: 'in-a-plane' };
   const principal = [across, between, along] as unknown as [Vector, Vector, Vector];
