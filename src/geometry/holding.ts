@@ -41,10 +41,10 @@ export function gainOf<State>({ task, tight, state }: Held<State>, t: number[][]
 const NOTHING_NEW = 1e-6;
 
 /** As many of the held rows, in their order, as hold the feature without another one's help. */
-function independent(held: readonly number[], a: Float64Array, moves: number): number[] {
+function independent(held: readonly number[], a: ArrayLike<number>, moves: number): number[] {
   const units: number[][] = [];
   return held.filter((at) => {
-    const rest = [...a.subarray(at * moves, (at + 1) * moves), -1];
+    const rest = Array.from({ length: moves + 1 }, (_, j) => (j < moves ? a[at * moves + j]! : -1));
     const whole = Math.hypot(...rest);
     for (const unit of units) {
       const part = unit.reduce((s, v, j) => s + v * rest[j]!, 0);

@@ -12,6 +12,22 @@ export interface Feature<State> {
   distances(cloud: Cloud, state: State, from: number, to: number, out: Float64Array): void;
 }
 
+/** All points of a feature, and room to look at them in. */
+export interface Look<State> {
+  cloud: Cloud;
+  feature: Feature<State>;
+  sides: Sides;
+  whole: Problem<State>;
+  distances: Float64Array;
+  one: Block;
+}
+
+export function lookAt<State>(cloud: Cloud, feature: Feature<State>, sides: Sides): Look<State> {
+  const whole = feature.problemOn(cloud);
+  const distances = new Float64Array(Math.min(BLOCK_ROWS, cloud.count));
+  return { cloud, feature, sides, whole, distances, one: emptyBlock(whole.unknowns, 1) };
+}
+
 /** Some points that stick out, and how far the points asked lie at least and at most. */
 export interface Seen {
   rows: number[];
@@ -25,37 +41,33 @@ export function worst({ low, high }: Omit<Seen, 'rows'>, sides: Sides): number {
 }
 
 /** Points enough to set out from. */
-const FEW = 256;
+const FEW = 128;
 
-/** Of a few hundred points drawn evenly from all rows, those farthest out in each part of the wall. */
-export function firstSeen<State>(
-  cloud: Cloud,
-  feature: Feature<State>,
-  state: State,
-  sides: Sides,
-): Seen {
-  const count = Math.min(FEW, cloud.count);
+/** Of a few points drawn evenly from all rows, those farthest out in each part of the wall. */
+export function firstSeen<State>(look: Look<State>, state: State): Seen {
+  const { count } = look.cloud;
+  const drawn: number[] = [];
   const random = seededRandom(FEW);
-  const drawn = Array.from({ length: count }, (_, k) =>
-    cloud.count <= FEW ? k : Math.floor(((k + random.uniform()) * cloud.count) / count),
-  );
-  return farthestByPart(cloud, feature, state, sides, drawn);
+  const stretch = Math.max(count / FEW, 1);
+  for (let from = 0; from < count; from += stretch) {
+    drawn.push(
+      count <= FEW
+        ? from
+        : Math.floor(from + random.uniform() * (count - from < stretch ? count - from : stretch)),
+    );
+  }
+  return farthestByPart(look, state, drawn);
 }
 
 /** Of all points whose height is above `beyond`, those farthest out in each part of the wall. */
-export function seenBeyond<State>(
-  cloud: Cloud,
-  feature: Feature<State>,
-  state: State,
-  sides: Sides,
-  beyond: number,
-): Seen {
+export function seenBeyond<State>(look: Look<State>, state: State, beyond: number): Seen {
+  const { sides } = look;
   const out: number[] = [];
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   const most = sides === 'inner' ? Number.POSITIVE_INFINITY : beyond;
   const least = sides === 'outer' ? Number.NEGATIVE_INFINITY : -beyond;
-  eachBlock(cloud, feature, state, (distances, from, to) => {
+  eachBlock(look, state, (distances, from, to) => {
     for (let i = 0; i < to - from; i++) {
       const f = distances[i]!;
       if (f < low) low = f;
@@ -63,17 +75,15 @@ export function seenBeyond<State>(
       if (f > most || f < least) out.push(from + i);
     }
   });
-  const { rows } = farthestByPart(cloud, feature, state, sides, out);
+  const { rows } = farthestByPart(look, state, out);
   return { rows, low, high };
 }
 
 function eachBlock<State>(
-  cloud: Cloud,
-  feature: Feature<State>,
+  { cloud, feature, distances }: Look<State>,
   state: State,
   see: (distances: Float64Array, from: number, to: number) => void,
 ): void {
-  const distances = new Float64Array(Math.min(BLOCK_ROWS, cloud.count));
   for (let from = 0; from < cloud.count; from += BLOCK_ROWS) {
     const to = Math.min(from + BLOCK_ROWS, cloud.count);
     feature.distances(cloud, state, from, to, distances);
@@ -81,47 +91,35 @@ function eachBlock<State>(
   }
 }
 
-/** Some rows of a cloud, copied. */
-export function rowsOf(cloud: Cloud, rows: readonly number[]): Cloud {
-  const columns = cloud.columns.map((column) => {
-    const some = new Float64Array(rows.length);
-    for (let k = 0; k < rows.length; k++) some[k] = column[rows[k]!]!;
-    return some;
-  });
-  return { ...cloud, count: rows.length, columns };
-}
-
 /** Of some rows, those farthest out in each part of the wall. */
 function farthestByPart<State>(
-  cloud: Cloud,
-  { problemOn }: Feature<State>,
+  { whole, one, sides }: Look<State>,
   state: State,
-  sides: Sides,
   asked: readonly number[],
 ): Seen {
-  const problem = problemOn(rowsOf(cloud, asked));
-  const block = emptyBlock(problem.unknowns, asked.length);
-  problem.rows(state, 0, asked.length, block);
-  const outer = new Map<number, number>();
-  const inner = new Map<number, number>();
-  const f = block.residuals;
+  const outer = new Map<number, { row: number; f: number }>();
+  const inner = new Map<number, { row: number; f: number }>();
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < asked.length; i++) {
-    low = Math.min(low, f[i]!);
-    high = Math.max(high, f[i]!);
-    const part = partOf(block, i);
-    if (sides !== 'inner' && !(f[outer.get(part) ?? -1]! >= f[i]!)) outer.set(part, i);
-    if (sides !== 'outer' && !(f[inner.get(part) ?? -1]! <= f[i]!)) inner.set(part, i);
+  for (const row of asked) {
+    whole.rows(state, row, row + 1, one);
+    const f = one.residuals[0]!;
+    low = Math.min(low, f);
+    high = Math.max(high, f);
+    const part = partOf(one);
+    if (sides !== 'inner' && !((outer.get(part)?.f ?? Number.NaN) >= f))
+      outer.set(part, { row, f });
+    if (sides !== 'outer' && !((inner.get(part)?.f ?? Number.NaN) <= f))
+      inner.set(part, { row, f });
   }
-  const rows = new Set([...outer.values(), ...inner.values()].map((i) => asked[i]!));
+  const rows = new Set([...outer.values(), ...inner.values()].map(({ row }) => row));
   return { rows: [...rows], low, high };
 }
 
 /** Parts of a wall, told apart by the signs of the columns: quarters of the turn, halves of depth. */
-function partOf({ columns }: Block, row: number): number {
+function partOf({ columns }: Block): number {
   let part = 0;
-  for (let j = 0; j < columns.length; j++) if (columns[j]![row]! > 0) part |= 1 << j;
+  for (let j = 0; j < columns.length; j++) if (columns[j]![0]! > 0) part |= 1 << j;
   return part;
 }
 
@@ -130,10 +128,10 @@ const TOUCHES = 1e-9;
 const MOST_TOUCHING = 256;
 
 /** Rows of the points that touch, as many as may matter. */
-export function touching<State>(cloud: Cloud, feature: Feature<State>, state: State): number[] {
-  const { low, high } = seenBeyond(cloud, feature, state, 'both', Number.POSITIVE_INFINITY);
+export function touching<State>(look: Look<State>, state: State): number[] {
+  const { low, high } = seenBeyond(look, state, Number.POSITIVE_INFINITY);
   const rows: number[] = [];
-  eachBlock(cloud, feature, state, (distances, from, to) => {
+  eachBlock(look, state, (distances, from, to) => {
     for (let i = 0; i < to - from && rows.length < MOST_TOUCHING; i++) {
       const f = distances[i]!;
       if (f - low <= TOUCHES || high - f <= TOUCHES) rows.push(from + i);
@@ -144,18 +142,16 @@ export function touching<State>(cloud: Cloud, feature: Feature<State>, state: St
 
 /** The farthest out of each of so many even stretches of rows. */
 export function farthestOfStretches<State>(
-  cloud: Cloud,
-  feature: Feature<State>,
+  look: Look<State>,
   state: State,
-  sides: Sides,
   stretches: number,
 ): number[] {
   const rows = new Map<number, { row: number; height: number }>();
-  eachBlock(cloud, feature, state, (distances, from, to) => {
+  eachBlock(look, state, (distances, from, to) => {
     for (let i = 0; i < to - from; i++) {
       const f = distances[i]!;
-      const height = worst({ low: f, high: f }, sides);
-      const stretch = Math.floor(((from + i) * stretches) / cloud.count);
+      const height = worst({ low: f, high: f }, look.sides);
+      const stretch = Math.floor(((from + i) * stretches) / look.cloud.count);
       const known = rows.get(stretch);
       if (known === undefined || height > known.height) {
         rows.set(stretch, { row: from + i, height });
@@ -163,4 +159,14 @@ export function farthestOfStretches<State>(
     }
   });
   return Array.from(rows.values(), ({ row }) => row);
+}
+
+/** Some rows of a cloud, copied. */
+export function rowsOf(cloud: Cloud, rows: readonly number[]): Cloud {
+  const columns = cloud.columns.map((column) => {
+    const some = new Float64Array(rows.length);
+    for (let k = 0; k < rows.length; k++) some[k] = column[rows[k]!]!;
+    return some;
+  });
+  return { ...cloud, count: rows.length, columns };
 }

@@ -20,7 +20,7 @@ export function curvatureOf<State>(
   state: State,
   held: readonly number[],
   weights: readonly number[],
-): Float64Array {
+): number[] {
   const { problem, moves } = task;
   const block = emptyBlock(problem.unknowns, 1);
   const heightAfter = (i: number, si: number, j: number, sj: number) => {
@@ -37,7 +37,7 @@ export function curvatureOf<State>(
     return sum;
   };
   const middle = heightAfter(0, 0, 0, 0);
-  const out = new Float64Array(moves * moves);
+  const out = new Array<number>(moves * moves).fill(0);
   for (let i = 0; i < moves; i++) {
     const bend = heightAfter(i, 1, i, 0) - 2 * middle + heightAfter(i, -1, i, 0);
     out[i * moves + i] = bend / (APART * APART);
@@ -51,8 +51,8 @@ export function curvatureOf<State>(
 }
 
 /** The same curvature along every move. */
-export function evenly(n: number, curvature: number): Float64Array {
-  const out = new Float64Array(n * n);
+export function evenly(n: number, curvature: number): number[] {
+  const out = new Array<number>(n * n).fill(0);
   for (let i = 0; i < n; i++) out[i * n + i] = curvature;
   return out;
 }
@@ -68,11 +68,11 @@ const ACROSS = [0, 1, 10, 100];
  * @param gradients of the held heights
  */
 export function definiteAlong(
-  curvature: Float64Array,
+  curvature: readonly number[],
   gradients: readonly (readonly number[])[],
   n: number,
   least: number,
-): Float64Array {
+): number[] {
   for (const across of ACROSS) {
     const out = curvature.slice();
     for (const g of gradients) {
@@ -85,9 +85,9 @@ export function definiteAlong(
 }
 
 /** The same matrix with downward curvatures turned upward and none below `least`. */
-export function definite(curvature: Float64Array, n: number, least: number): Float64Array {
+export function definite(curvature: readonly number[], n: number, least: number): number[] {
   const { values, vectors } = symmetricEigen(curvature, n);
-  const out = new Float64Array(n * n);
+  const out = new Array<number>(n * n).fill(0);
   values.forEach((value, k) => {
     const size = Math.max(Math.abs(value), least);
     const v = vectors[k]!;
@@ -111,7 +111,7 @@ export function downhill<State>(
   task: Task<State>,
   state: State,
   gradients: readonly (readonly number[])[],
-  curvature: Float64Array,
+  curvature: readonly number[],
   present: number,
 ): State | null {
   const direction = mostDownward(gradients, curvature, task.moves);
@@ -141,7 +141,7 @@ export function leveled<State>(task: Task<State>, state: State): State {
 /** Unit direction square to all gradients along which the curvature is most downward, or null. */
 function mostDownward(
   gradients: readonly (readonly number[])[],
-  curvature: Float64Array,
+  curvature: readonly number[],
   n: number,
 ): number[] | null {
   const spanned: number[][] = [];
@@ -154,7 +154,7 @@ function mostDownward(
     const unit = Array.from({ length: n }, (_, i) => (i === j ? 1 : 0));
     return squaredTo(unit, spanned);
   });
-  const inside = new Float64Array(n * n);
+  const inside = new Array<number>(n * n).fill(0);
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) {
       for (let k = 0; k < n; k++) {

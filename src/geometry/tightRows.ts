@@ -1,6 +1,6 @@
 import type { Problem } from '../num/gaussNewton.ts';
 import type { Rows } from '../num/minimaxStep.ts';
-import { type Block, emptyBlock } from '../num/normalEquations.ts';
+import type { Block } from '../num/normalEquations.ts';
 
 /** Which deviations are to be kept down: outward ones, inward ones, or both alike. */
 export type Sides = 'outer' | 'inner' | 'both';
@@ -11,12 +11,8 @@ export interface Task<State> {
   sides: Sides;
   /** how many of the problem's unknowns, counted from the first, may move */
   moves: number;
-  /** room for all rows of the problem */
+  /** room for all rows of the problem, or more */
   room: Block;
-}
-
-export function taskOf<State>(problem: Problem<State>, sides: Sides, moves: number): Task<State> {
-  return { problem, sides, moves, room: emptyBlock(problem.unknowns, problem.residuals) };
 }
 
 /**
@@ -46,13 +42,14 @@ export function rowsAt<State>(task: Task<State>, state: State): Rows {
   const count = problem.residuals;
   problem.rows(state, 0, count, room);
   const total = sides === 'both' ? 2 * count : count;
-  const a = new Float64Array(total * moves);
-  const b = new Float64Array(total);
+  // Plain arrays: small ones are made and let go of faster.
+  const a: number[] = [];
+  const b: number[] = [];
   for (let at = 0; at < total; at++) {
     const row = at < count ? at : at - count;
     const side = sideOf(task as Task<never>, at);
-    b[at] = side * room.residuals[row]!;
-    for (let j = 0; j < moves; j++) a[at * moves + j] = side * room.columns[j]![row]!;
+    b.push(side * room.residuals[row]!);
+    for (let j = 0; j < moves; j++) a.push(side * room.columns[j]![row]!);
   }
   return { a, b, count: total, unknowns: moves };
 }

@@ -17,7 +17,7 @@ export interface Tight<State> {
   /** one a held height: positive, sum 1 */
   weights: number[];
   /** of the weighted heights, moves * moves; 0 at a sharp corner, where it decides nothing */
-  curvature: Float64Array;
+  curvature: readonly number[];
 }
 
 const MOST_STEPS = 200;
@@ -66,7 +66,7 @@ export function tighten<State>(
     iterations,
     level: levelAt(task, state),
     ...(last === null ? { held: [], weights: [] } : sharing(task, state, last.step)),
-    curvature: last?.curvature ?? new Float64Array(0),
+    curvature: last?.curvature ?? [],
   });
   for (let iterations = 1; iterations <= MOST_STEPS; iterations++) {
     const present = levelAt(task, state);
@@ -122,7 +122,7 @@ function sharing<State>(
 
 interface Promising {
   step: MinimaxStep;
-  curvature: Float64Array;
+  curvature: readonly number[];
 }
 
 /**
@@ -137,7 +137,7 @@ function promising<State>(
   weights: readonly number[],
 ): Promising | null {
   const { moves } = task;
-  const none = new Float64Array(moves * moves);
+  const none = new Array<number>(moves * moves).fill(0);
   const flat = { held, weights };
   let step = weights.length > 0 ? null : minimaxStep(rows, evenly(moves, LEAST_CURVATURE), held);
   if (step !== null && step.held.length > moves) return { step, curvature: none };
@@ -198,7 +198,7 @@ function besideSaddle<State>(
 }
 
 function gradientsOf({ a, unknowns }: Rows, held: readonly number[]): number[][] {
-  return held.map((at) => Array.from(a.subarray(at * unknowns, (at + 1) * unknowns)));
+  return held.map((at) => Array.from({ length: unknowns }, (_, j) => a[at * unknowns + j]!));
 }
 
 function farthest({ a, count }: Rows, x: Float64Array): number {
@@ -207,7 +207,7 @@ function farthest({ a, count }: Rows, x: Float64Array): number {
   return longest;
 }
 
-function changeOf(a: Float64Array, row: number, x: Float64Array): number {
+function changeOf(a: ArrayLike<number>, row: number, x: Float64Array): number {
   let change = 0;
   for (let j = 0; j < x.length; j++) change += a[row * x.length + j]! * x[j]!;
   return change;

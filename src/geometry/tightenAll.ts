@@ -1,15 +1,17 @@
+import { emptyBlock } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
 import {
   type Feature,
   farthestOfStretches,
   firstSeen,
+  lookAt,
   rowsOf,
   seenBeyond,
   touching,
   worst,
 } from './seen.ts';
 import { ROUNDING, type Tight, tighten } from './tighten.ts';
-import { type Sides, sideOf, type Task, taskOf } from './tightRows.ts';
+import { type Sides, sideOf, type Task } from './tightRows.ts';
 
 /** A point that holds a feature. */
 export interface Contact {
@@ -57,27 +59,32 @@ export function tightenAll<State>(
 ): Held<State> {
   let state = start;
   let iterations = 0;
-  let seen = firstSeen(cloud, feature, state, sides);
+  const look = lookAt(cloud, feature, sides);
+  let seen = firstSeen(look, state);
   const most = worst(seen, sides) + seen.high - seen.low;
-  const few = new Set(startHolds ? touching(cloud, feature, state) : []);
+  const few = new Set(startHolds ? touching(look, state) : []);
   let stretches = 8;
+  const { unknowns } = look.whole;
+  let room = emptyBlock(unknowns, 0);
   let hint: number[] = [];
   for (let round = 0; ; round++) {
     const before = few.size;
     for (const row of seen.rows) few.add(row);
     const rows = Array.from(few);
-    const task = taskOf(feature.problemOn(rowsOf(cloud, rows)), sides, moves);
+    if (room.residuals.length < rows.length) room = emptyBlock(unknowns, 2 * rows.length);
+    const problem = feature.problemOn(rowsOf(cloud, rows));
+    const task: Task<State> = { problem, sides, moves, room };
     // Rows keep their numbers among the few, but inward heights come after all outward ones.
     const carried = hint.map((at) => (at < before ? at : at - before + rows.length));
     const tight = tighten(task, state, carried);
     iterations += tight.iterations;
-    seen = seenBeyond(cloud, feature, tight.state, sides, tight.level + ROUNDING);
+    seen = seenBeyond(look, tight.state, tight.level + ROUNDING);
     const stopped = seen.rows.every((row) => few.has(row)) || round === MOST_ROUNDS;
     // Where the few let it slip or stray, those that stand in its way are taken in first.
     const strayed = tight.ending !== 'converged' || !(worst(seen, sides) <= most);
     if (strayed && stopped && stretches < MOST_STRETCHES) {
       stretches *= 8;
-      seen.rows = farthestOfStretches(cloud, feature, state, sides, stretches);
+      seen.rows = farthestOfStretches(look, state, stretches);
       if (seen.rows.some((row) => !few.has(row))) continue;
     }
     if (strayed && !stopped) continue;

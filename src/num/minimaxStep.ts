@@ -3,9 +3,9 @@ import { choleskyInPlace, solveLower, solveLowerTransposed } from './cholesky.ts
 /** Rows of a linear minimax: row i is the height `b[i] + a[i] . x` over the unknowns x. */
 export interface Rows {
   /** count * unknowns, row-major */
-  a: Float64Array;
+  a: ArrayLike<number>;
   /** count */
-  b: Float64Array;
+  b: ArrayLike<number>;
   count: number;
   unknowns: number;
 }
@@ -42,7 +42,7 @@ const MOST_EXCHANGES = 500;
  */
 export function minimaxStep(
   rows: Rows,
-  h: Float64Array,
+  h: ArrayLike<number>,
   start: readonly number[],
 ): MinimaxStep | null {
   let held = startingRows(rows, h, start);
@@ -73,7 +73,7 @@ function answer({ x, level, weights }: Balance, held: number[]): MinimaxStep {
 }
 
 /** All of the hinted rows when they hold by themselves; else the highest row alone. */
-function startingRows(rows: Rows, h: Float64Array, start: readonly number[]): number[] {
+function startingRows(rows: Rows, h: ArrayLike<number>, start: readonly number[]): number[] {
   if (start.length > 0 && start.length <= rows.unknowns + 1) {
     const balanced = balance(rows, h, start);
     if (balanced?.weights.every((w) => w > 0)) return [...start];
@@ -107,7 +107,7 @@ interface Balance {
 /** The point where all held rows are equally high and their weights balance; null if h is not definite. */
 function balance(
   { a, b, unknowns: q }: Rows,
-  h: Float64Array,
+  h: ArrayLike<number>,
   held: readonly number[],
 ): Balance | null {
   const frame = frameOf(a, q, held);
@@ -130,7 +130,12 @@ function balance(
 }
 
 /** Moves y along the free directions to where level and curvature are least together. */
-function leastAcross(y: Float64Array, free: Float64Array[], h: Float64Array, q: number): boolean {
+function leastAcross(
+  y: Float64Array,
+  free: Float64Array[],
+  h: ArrayLike<number>,
+  q: number,
+): boolean {
   const count = free.length;
   if (count === 0) return true;
   const m = new Float64Array(count * count);
@@ -153,7 +158,7 @@ function leastAcross(y: Float64Array, free: Float64Array[], h: Float64Array, q: 
 }
 
 /** h x with a 0 for the level after it. */
-function bentBy(h: Float64Array, y: Float64Array, q: number): Float64Array {
+function bentBy(h: ArrayLike<number>, y: Float64Array, q: number): Float64Array {
   const out = new Float64Array(q + 1);
   for (let i = 0; i < q; i++) for (let j = 0; j < q; j++) out[i]! += h[i * q + j]! * y[j]!;
   return out;
@@ -168,7 +173,7 @@ interface Frame {
   r: number[][];
 }
 
-function frameOf(a: Float64Array, q: number, held: readonly number[]): Frame {
+function frameOf(a: ArrayLike<number>, q: number, held: readonly number[]): Frame {
   const frame: Frame = { units: [], r: [] };
   for (const row of held) {
     const { parts, rest } = split(frame.units, lifted(a, q, row));
@@ -180,7 +185,7 @@ function frameOf(a: Float64Array, q: number, held: readonly number[]): Frame {
   return frame;
 }
 
-function lifted(a: Float64Array, q: number, row: number): Float64Array {
+function lifted(a: ArrayLike<number>, q: number, row: number): Float64Array {
   const v = new Float64Array(q + 1);
   for (let j = 0; j < q; j++) v[j] = a[row * q + j]!;
   v[q] = -1;
@@ -238,7 +243,7 @@ function norm(v: Float64Array): number {
 /** Takes a row in and lets go of those whose weights would fall below zero. */
 function takenIn(
   rows: Rows,
-  h: Float64Array,
+  h: ArrayLike<number>,
   held: readonly number[],
   { weights, frame }: Balance,
   row: number,
@@ -263,7 +268,7 @@ function takenIn(
 /** Lets go of rows, from given weights on, until those of the rest are positive. */
 function settled(
   rows: Rows,
-  h: Float64Array,
+  h: ArrayLike<number>,
   held: number[],
   weights: number[],
 ): { held: number[]; balance: Balance } | null {
