@@ -2,7 +2,7 @@ import { largestEigenvalue } from '../num/eigen.ts';
 import { gaussNewton, type Solution } from '../num/gaussNewton.ts';
 import { BLOCK_ROWS, invertNormal } from '../num/normalEquations.ts';
 import { type Cloud, meanOf, sampleCloud } from './cloud.ts';
-import { COARSE_SAMPLE, cylinderStarts, principalStart } from './cylinderStart.ts';
+import { cylinderStarts, principalStart } from './cylinderStart.ts';
 import type { FitFailure } from './ending.ts';
 import {
   bestEndOfMany,
@@ -89,6 +89,8 @@ export function fitCylinder(
 const PLAINLY = 0.02;
 /** Fewer points may lie on several cylinders. */
 const MANY = 64;
+/** Points enough to see whether they plainly lie on one. */
+const FEW = 96;
 
 /** The least-squares cylinder of the sample alone. */
 export function cylinderOfSample(solid: Solid): Solution<Wall> {
@@ -118,7 +120,7 @@ function plainCylinder(solid: Solid): Solution<Wall> | null {
  */
 export function plainlyNear({ sample, mean, principal, thickness }: Solid): Solution<Wall> | null {
   if (sample.count < MANY) return null;
-  const few = sampleCloud(sample, COARSE_SAMPLE);
+  const few = sampleCloud(sample, FEW);
   const start = principalStart(few, mean, principal);
   if (start === null) return null;
   const limits = { maxIterations: 30, noise: NOISE, damping: 1e-3 };

@@ -37,7 +37,7 @@ export type MinimaxCircle =
   | FitFailure;
 
 /** Points enough to set out from. */
-const FEW = 256;
+const FEW = 64;
 
 /**
  * Circle whose concentric zone that holds all points is narrowest (ISO 1101 roundness zone; ISO
