@@ -8,7 +8,8 @@
 import type { CenterAt } from '../geometry/axisLine.ts';
 import { differentAngles, fitLobes, lobeAliases } from '../geometry/harmonics.ts';
 import type { OvalAt } from '../geometry/ovalTurn.ts';
-import { LEAST_SD, type Posterior } from './posterior.ts';
+import type { Posterior } from './posterior.ts';
+import { LEAST_SD } from './pressed.ts';
 import { measuredDepths } from './sections.ts';
 
 /** What one kind of reading (one set-up, where there is one) shows at one depth. */

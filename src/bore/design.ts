@@ -4,6 +4,7 @@
  * Held apart so that a changed value costs two triangular solves and not a new factorisation.
  */
 import { cosineColumn, gains, LOBES, seenLobes, TERMS } from './instruments.ts';
+import { type Pressed, press } from './pressed.ts';
 import { lobeVariance, localShare, oddFloor } from './prior.ts';
 import type { SetupPrior, Sighting } from './types.ts';
 
@@ -20,7 +21,9 @@ export interface Design {
   readonly depthOf: Int32Array;
   /** True where some radii are taken about an axis of the repairer's own. */
   readonly datum: boolean;
-  /** Angular likeness of reading i and j, lower triangles of count * count. */
+  /** The readings drawn together without loss: what the posterior is worked out from. */
+  readonly pressed: Pressed;
+  /** Angular likeness of pressed rows i and j, lower triangles of their count squared. */
   readonly angular: {
     readonly size: Float64Array;
     readonly first: Float64Array;
@@ -33,15 +36,19 @@ export interface Design {
   };
 }
 
+/** @param pressing `each`: the posterior's factor has every reading as a row of its own, in order */
 export function design(
   sightings: readonly Sighting[],
   setups: readonly SetupPrior[],
   length: number,
+  pressing: 'pressed' | 'each' = 'pressed',
 ): Design {
   const count = sightings.length;
   const gain = gains(sightings, setups);
   const depths = Float64Array.from(new Set(sightings.map((s) => s.z))).sort();
   const place = new Map(Array.from(depths, (z, k) => [z, k]));
+  const depthOf = Int32Array.from(sightings, (s) => place.get(s.z)!);
+  const pressed = press(sightings, gain, depthOf, setups.length, pressing);
   return {
     sightings,
     setups,
@@ -50,16 +57,16 @@ export function design(
     gain,
     seen: seenLobes(gain),
     depths,
-    depthOf: Int32Array.from(sightings, (s) => place.get(s.z)!),
+    depthOf,
     datum: sightings.some((s) => s.instrument === 'radius'),
-    angular: angularTables(gain, count, sightings, setups, length),
+    pressed,
+    angular: angularTables(pressed, depths, setups, length),
   };
 }
 
 function angularTables(
-  gain: Float64Array,
-  count: number,
-  sightings: readonly Sighting[],
+  { gain, count, depthOf, setupGain }: Pressed,
+  depths: Float64Array,
   setups: readonly SetupPrior[],
   length: number,
 ): Design['angular'] {
@@ -98,17 +105,46 @@ function angularTables(
       t.others[k] = others;
       t.oddFloor[k] = odd;
       t.local[k] = dents;
-      t.setup[k] = shared(sightings[i]!, sightings[j]!, setups, length);
     }
   }
+  setups.forEach((setup, s) => {
+    addShared(t.setup, setup, { answers: setupGain, width: 3 * setups.length, at: 3 * s }, (i) => {
+      return depths[depthOf[i]!]! / length;
+    });
+  });
   return t;
 }
 
-/** Covariance of two readings through the unknowns of the set-up that they share, mm2. */
-function shared(a: Sighting, b: Sighting, setups: readonly SetupPrior[], length: number): number {
-  if (a.setup < 0 || a.setup !== b.setup) return 0;
-  const s = setups[a.setup]!;
-  const centre = s.offset ** 2 + (s.lean ** 2 * a.z * b.z) / (length * length);
-  const zero = s.resetEachDepth && a.z !== b.z ? 0 : s.zeroSd ** 2;
-  return centre * Math.cos(a.theta - b.theta) + zero;
+/** Where the answers of one set-up lie: row by row `width` numbers, its sine, cosine and zero from `at` on. */
+interface SetupColumns {
+  readonly answers: Float64Array;
+  readonly width: number;
+  readonly at: number;
+}
+
+/** Adds the covariance of rows through the unknowns of one set-up, mm2. `deep`: share of the length. */
+function addShared(
+  table: Float64Array,
+  s: SetupPrior,
+  { answers, width, at }: SetupColumns,
+  deep: (row: number) => number,
+): void {
+  const count = answers.length / width;
+  const answering = Array.from({ length: count }, (_, i) => i).filter((i) =>
+    [0, 1, 2].some((c) => answers[i * width + at + c] !== 0),
+  );
+  answering.forEach((i, nth) => {
+    const p = i * width + at;
+    for (let m = 0; m <= nth; m++) {
+      const j = answering[m]!;
+      const q = j * width + at;
+      const centre = s.offset ** 2 + s.lean ** 2 * deep(i) * deep(j);
+      const zero = s.resetEachDepth && deep(i) !== deep(j) ? 0 : s.zeroSd ** 2;
+      const k = i * count + j;
+      table[k] =
+        table[k]! +
+        centre * (answers[p]! * answers[q]! + answers[p + 1]! * answers[q + 1]!) +
+        zero * answers[p + 2]! * answers[q + 2]!;
+    }
+  });
 }

@@ -12,20 +12,42 @@ import type { Field, Grid } from './types.ts';
 
 /** Standard deviation of the deviation at every place, shift and lean of the target being free. */
 export function freeSpread(p: Posterior, grid: Grid, spread: GridSpread): Field {
+  const rows = freeSpreads(p, spread).map((one) => variances(one, p, spread.basis).all);
+  return betweenRows(rows, grid);
+}
+
+/** The coefficients' spread at each depth of `spread`, shift and lean taken out of the first lobe. */
+export function freeSpreads(p: Posterior, spread: GridSpread): DepthSpread[] {
   const { rows, toReadings, own } = spread;
-  const bends = (t: DepthTables, k: number) =>
-    p.shapes[1]!.smooth * t.smooth[k]! + p.shapes[1]!.local * t.local[k]!;
   const straight = lineShares(rows);
-  const bentRows = spread.spreads.map((one, r) => {
-    const bent = {
-      prior: () => bentPrior(own, bends, straight, r),
-      with: (_: number, k: number) =>
-        lessLine(straight, r, (q) => bends(toReadings, q * toReadings.columns + k)),
-    };
-    return variances(spreadOf(p, bent, [1], firstLobeApart(one, p.design.count)), p, spread.basis)
-      .all;
-  });
-  return betweenRows(bentRows, grid);
+  const bent = bentLikeness(p, rows, toReadings);
+  const bends = (t: DepthTables, k: number) => bendOf(p, t, k);
+  return spread.spreads.map((one, r) =>
+    spreadOf(
+      p,
+      { prior: () => bentPrior(own, bends, straight, r), with: (_, k) => bent(r, k) },
+      [1],
+      firstLobeApart(one, p.design.pressed.count),
+    ),
+  );
+}
+
+/**
+ * Covariance of the first lobe at a row of the tables, less the straight line through all rows, with the first lobe
+ * itself at a column, mm2.
+ */
+export function bentLikeness(
+  p: Posterior,
+  rows: Float64Array,
+  t: DepthTables,
+): (r: number, k: number) => number {
+  const straight = lineShares(rows);
+  return (r, k) => lessLine(straight, r, (q) => bendOf(p, t, q * t.columns + k));
+}
+
+/** What of the first lobe's likeness is no straight line. */
+function bendOf(p: Posterior, t: DepthTables, k: number): number {
+  return p.shapes[1]!.smooth * t.smooth[k]! + p.shapes[1]!.local * t.local[k]!;
 }
 
 /** A copy whose first lobe may be written over. */

@@ -6,6 +6,7 @@ import { choleskyInPlace, solveLower, solveLowerTransposed } from '../num/choles
 import { type DepthTables, depthTables, mixed } from './depth.ts';
 import type { Design } from './design.ts';
 import { cosineColumn, LOBES, sizeGain, TERMS } from './instruments.ts';
+import { pressValues, releaseWeights } from './pressed.ts';
 import { ALONG, type DepthShape, depthShape } from './prior.ts';
 import type { SetupPrior, Sighting, Smoothness } from './types.ts';
 
@@ -14,17 +15,16 @@ export interface Posterior {
   readonly smoothness: Smoothness;
   /** Radius that the size varies about, mm. */
   readonly base: number;
-  /** Lower factor of the readings' covariance, count * count. */
+  /** Lower factor of the pressed rows' covariance, noise included, pressed.count squared. */
   readonly factor: Float64Array;
-  /** Covariance^-1 times the readings less what was expected of them. */
+  /** Covariance^-1 times what the pressed rows are off what was expected of them, 1 / mm. */
+  readonly pressedWeights: Float64Array;
+  /** The same reading by reading, 1 / mm. */
   readonly weights: Float64Array;
   readonly shapes: readonly DepthShape[];
   /** Minus the logarithm of how likely the readings are, up to a constant. */
   readonly surprise: number;
 }
-
-/** Values that never vary less than this are not believed: 1e-4 mm, far below any shop gauge. */
-export const LEAST_SD = 1e-4;
 
 export function condition(
   d: Design,
@@ -33,27 +33,33 @@ export function condition(
 ): Posterior | null {
   const base = baseRadius(d.sightings, nominalRadius);
   const factor = covariance(d, smoothness);
-  if (!choleskyInPlace(factor, d.count)) return null;
+  const { count } = d.pressed;
+  if (!choleskyInPlace(factor, count)) return null;
   const y = departures(d, base);
-  const half = solveLower(factor, d.count, y);
-  let surprise = 0;
-  for (let i = 0; i < d.count; i++) {
-    surprise += 0.5 * half[i]! * half[i]! + Math.log(factor[i * d.count + i]!);
+  const { rows, rest } = pressValues(d.pressed, y);
+  const half = solveLower(factor, count, rows);
+  const { noise } = smoothness;
+  let surprise = (0.5 * rest) / (noise * noise) + (d.count - count) * Math.log(noise);
+  for (let i = 0; i < count; i++) {
+    surprise += 0.5 * half[i]! * half[i]! + Math.log(factor[i * count + i]!);
   }
+  const pressedWeights = solveLowerTransposed(factor, count, half);
   return {
     design: d,
     smoothness,
     base,
     factor,
-    weights: solveLowerTransposed(factor, d.count, half),
+    pressedWeights,
+    weights: releaseWeights(d.pressed, y, pressedWeights, noise),
     shapes: Array.from({ length: LOBES + 1 }, (_, n) => depthShape(n, smoothness, d.datum)),
     surprise,
   };
 }
 
-/** Covariance of the readings, noise included; lower triangle. */
+/** Covariance of the pressed rows, noise included; lower triangle. */
 function covariance(d: Design, s: Smoothness): Float64Array {
-  const { count, depthOf, angular } = d;
+  const { angular } = d;
+  const { count, depthOf, sds } = d.pressed;
   const t = depthTables(d.depths, d.depths, d.length, s.length);
   const size = { ...depthShape(0, s, d.datum), local: 0 };
   const first = { ...depthShape(1, s, d.datum), local: 0 };
@@ -79,7 +85,7 @@ function covariance(d: Design, s: Smoothness): Float64Array {
         local2 * angular.local[k]! * t.local[z]! +
         angular.setup[k]!;
     }
-    const sd = Math.max(d.sightings[i]!.sd * s.noise, LEAST_SD);
+    const sd = sds[i]! * s.noise;
     out[i * count + i] = out[i * count + i]! + sd * sd;
   }
   return out;
@@ -121,8 +127,11 @@ function setupZero(
 /** What each reading should have been, were the surface's mean the truth; mm, in the instrument's own figure. */
 export function predicted(p: Posterior): Float64Array {
   const { design: d, weights } = p;
-  const noise = d.sightings.map((s) => Math.max(s.sd * p.smoothness.noise, LEAST_SD) ** 2);
-  return Float64Array.from(d.sightings, (s, i) => s.value - noise[i]! * weights[i]!);
+  const { readingSds } = d.pressed;
+  return Float64Array.from(
+    d.sightings,
+    (s, i) => s.value - (readingSds[i]! * p.smoothness.noise) ** 2 * weights[i]!,
+  );
 }
 
 /**
@@ -130,15 +139,16 @@ export function predicted(p: Posterior): Float64Array {
  * @returns depths.length * TERMS, mm; c0 is the whole mean radius.
  */
 export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float64Array {
-  const { design: d, weights, shapes } = p;
+  const { design: d, pressedWeights, shapes } = p;
+  const { pressed } = d;
   const t = depthTables(depths, d.depths, d.length, p.smoothness.length);
   const out = new Float64Array(depths.length * TERMS);
-  // Readings at one depth share their depth kernel: gather them first.
+  // Rows at one depth share their depth kernel: gather them first.
   const gathered = new Float64Array(d.depths.length * TERMS);
-  for (let i = 0; i < d.count; i++) {
-    const to = d.depthOf[i]! * TERMS;
+  for (let i = 0; i < pressed.count; i++) {
+    const to = pressed.depthOf[i]! * TERMS;
     for (let c = 0; c < TERMS; c++) {
-      gathered[to + c] = gathered[to + c]! + weights[i]! * d.gain[i * TERMS + c]!;
+      gathered[to + c] = gathered[to + c]! + pressedWeights[i]! * pressed.gain[i * TERMS + c]!;
     }
   }
   for (let r = 0; r < depths.length; r++) {
@@ -159,7 +169,7 @@ export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float
 /**
  * Covariance of the coefficients at one depth, as what the readings took away of the prior.
  *
- * `whitened` holds, for each column, factor^-1 times the covariance of that coefficient with the readings; the
+ * `whitened` holds, for each column, factor^-1 times the covariance of that coefficient with the pressed rows; the
  * posterior covariance of columns a and b is prior(a, b) - whitened_a . whitened_b. Columns of unseen lobes are 0.
  */
 export interface DepthSpread {
@@ -184,12 +194,13 @@ export function spreadOf(
   likeness: Likeness,
   lobes: readonly number[],
   into: DepthSpread = {
-    whitened: new Float64Array(TERMS * p.design.count),
+    whitened: new Float64Array(TERMS * p.design.pressed.count),
     prior: new Float64Array(TERMS),
   },
 ): DepthSpread {
   const { design: d } = p;
-  const rhs = new Float64Array(d.count);
+  const { count, depthOf, gain } = d.pressed;
+  const rhs = new Float64Array(count);
   const like = new Float64Array(d.depths.length);
   for (const n of lobes) {
     const c = n === 0 ? 0 : cosineColumn(n);
@@ -198,9 +209,13 @@ export function spreadOf(
     if (n > 0 && !d.seen.includes(n)) continue;
     for (let k = 0; k < like.length; k++) like[k] = likeness.with(n, k);
     for (let column = c; column <= last; column++) {
-      for (let i = 0; i < d.count; i++) rhs[i] = like[d.depthOf[i]!]! * d.gain[i * TERMS + column]!;
-      const whitened = into.whitened.subarray(column * d.count, (column + 1) * d.count);
-      solveLower(p.factor, d.count, rhs, whitened);
+      for (let i = 0; i < count; i++) rhs[i] = like[depthOf[i]!]! * gain[i * TERMS + column]!;
+      solveLower(
+        p.factor,
+        count,
+        rhs,
+        into.whitened.subarray(column * count, (column + 1) * count),
+      );
     }
   }
   return into;

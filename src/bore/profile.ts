@@ -10,7 +10,8 @@
  */
 import { linearLeastSquares } from '../num/leastSquares.ts';
 import { cosineColumn, sizeGain, TERMS } from './instruments.ts';
-import { LEAST_SD, meanCoefficients, type Posterior } from './posterior.ts';
+import { meanCoefficients, type Posterior } from './posterior.ts';
+import { LEAST_SD } from './pressed.ts';
 import { measuredDepths } from './sections.ts';
 import type { Profile, ProfileShape } from './types.ts';
 

@@ -45,8 +45,8 @@ export function sections(p: Posterior): Section[] {
     const c = coefficients.subarray(r * TERMS, (r + 1) * TERMS);
     const said = p.design.seen.filter((n) => n > 1 && n <= LOBES_SAID);
     const spread = spreadOf(p, atDepth(p, toReadings, own, r), [0, ...said]);
-    const give = 4 * Math.sqrt(Math.max(0, covariance(spread, p.design.count, 0, 0)));
-    const lobes = said.map((n) => lobeOf(c, spread, p.design.count, n));
+    const give = 4 * Math.sqrt(Math.max(0, covariance(spread, p.design.pressed.count, 0, 0)));
+    const lobes = said.map((n) => lobeOf(c, spread, p.design.pressed.count, n));
     return { ...sectionOf(p, g.z, g.rows.length, c), give, lobes };
   });
 }

@@ -31,7 +31,7 @@ export function usualSmoothness(length: number): Smoothness {
 export function learnSmoothness(full: Design, nominalRadius: number): Smoothness {
   const usual = usualSmoothness(full.length);
   if (full.count < FEWEST) return usual;
-  const d = full.count > MOST ? thinned(full) : full;
+  const d = full.pressed.count > MOST ? thinned(full) : full;
   const stated = d.sightings.filter((s) => s.sdStated).length / d.count;
   const noiseSpread = stated * NOISE_STATED + (1 - stated) * NOISE_TYPICAL;
   const centre = [usual.lobe, usual.size, usual.length, usual.local, 1].map(Math.log);

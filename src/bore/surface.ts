@@ -100,7 +100,7 @@ export function variances(
   basis: Float64Array,
 ): { all: Float64Array; seen: Float64Array } {
   const columns = [0, ...p.design.seen.flatMap((n) => [cosineColumn(n), cosineColumn(n) + 1])];
-  const covariance = leftOver(spread, p.design.count, columns);
+  const covariance = leftOver(spread, columns);
   let unseen = 0;
   for (let n = 1; n <= LOBES; n++) {
     if (!p.design.seen.includes(n)) unseen += spread.prior[cosineColumn(n)]!;
@@ -122,8 +122,9 @@ export function variances(
 }
 
 /** Posterior covariance of some columns, lower triangle row by row, mm2. */
-function leftOver(spread: DepthSpread, count: number, columns: readonly number[]): Float64Array {
+function leftOver(spread: DepthSpread, columns: readonly number[]): Float64Array {
   const { whitened, prior } = spread;
+  const count = whitened.length / TERMS;
   const out = new Float64Array((columns.length * (columns.length + 1)) / 2);
   for (let a = 0, k = 0; a < columns.length; a++) {
     const rowA = columns[a]! * count;

@@ -223,6 +223,8 @@ interface Mix {
   readonly name: string;
   /** Instrument, set-up, how many. */
   readonly readings: readonly (readonly [Instrument, number, number])[];
+  /** At two depths: more readings than there are unknowns, which the product draws together first. */
+  readonly crowded?: boolean;
 }
 
 const MIXES: readonly Mix[] = [
@@ -263,6 +265,15 @@ const MIXES: readonly Mix[] = [
       ['wall', 2, 8],
     ],
   },
+  { name: 'many two-point at a depth', crowded: true, readings: [['two-point', -1, 34]] },
+  {
+    name: 'many two-point and swept at a depth',
+    crowded: true,
+    readings: [
+      ['two-point', -1, 28],
+      ['sweep', 0, 40],
+    ],
+  },
 ];
 
 /** Readings anywhere, of a bore that the prior did not make: values need only be some numbers near what is expected. */
@@ -283,7 +294,11 @@ function randomSightings(mix: Mix, random: Random): Sighting[] {
         instrument,
         theta: 2 * Math.PI * random.uniform(),
         // Some depths shared, some of their own.
-        z: random.uniform() < 0.7 ? depths[i % 4]! : LENGTH * random.uniform(),
+        z: mix.crowded
+          ? depths[i % 2]!
+          : random.uniform() < 0.7
+            ? depths[i % 4]!
+            : LENGTH * random.uniform(),
         value: about + 0.08 * (2 * random.uniform() - 1),
         sd: 0.004 + 0.01 * random.uniform(),
         sdStated: true,
