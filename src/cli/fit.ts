@@ -2,6 +2,8 @@ import { fitCircle } from '../geometry/circle.ts';
 import { fitCone } from '../geometry/cone.ts';
 import { fitCylinder } from '../geometry/cylinder.ts';
 import { type FitFailure, failureInWords } from '../geometry/ending.ts';
+import { filterFailureInWords } from '../geometry/filter.ts';
+import { longWaves } from '../geometry/longWaves.ts';
 import {
   maximumInscribedCircle,
   minimumCircumscribedCircle,
@@ -22,6 +24,8 @@ export interface FitOptions {
   criterion: string;
   /** of the points; the report is in the same unit */
   units: string;
+  /** undulations per revolution above which a circle's points are smoothed first */
+  filter?: string | undefined;
 }
 
 /** What `fit` prints as JSON. */
@@ -29,6 +33,8 @@ export type FitReport = {
   feature: string;
   criterion: string;
   units: string;
+  /** undulations per revolution, where the points were smoothed first */
+  filter?: number;
   /** how many points were read */
   points: number;
   status: 'ok';
@@ -107,18 +113,32 @@ export function runFit(
   if ('error' in points) return points;
   const wrong = wrongColumns(points, feature, kind.columns);
   if (wrong !== null) return { error: wrong };
-  const fitted = fitPoints(...(points.columns as Coordinates));
+  const cutoff = options.filter === undefined ? null : Number(options.filter);
+  const columns = cutoff === null ? points.columns : smoothed(points.columns, cutoff);
+  if ('error' in columns) return columns;
+  const fitted = fitPoints(...(columns as Coordinates));
   if (fitted.status !== 'ok') return { error: failureInWords(fitted, feature) };
   const { status, ...rest } = fitted;
-  const count = points.columns[0]!.length;
-  return { feature, criterion, units, points: count, status, ...rest };
+  const filter = cutoff === null ? {} : { filter: cutoff };
+  return { feature, criterion, units, ...filter, points: columns[0]!.length, status, ...rest };
+}
+
+function smoothed([x, y]: Float64Array[], cutoff: number): Float64Array[] | { error: string } {
+  const found = longWaves(x!, y!, cutoff);
+  if (found.status === 'ok') return [found.x, found.y];
+  if (found.status === 'not-fitted') return { error: failureInWords(found.failure, 'circle') };
+  return { error: filterFailureInWords(found.failure, cutoff) };
 }
 
 /** Why these options ask for a fit that there is not, in one sentence without a full stop; null where there is. */
-export function unknownFit({ feature, criterion, units }: FitOptions): string | null {
+export function unknownFit({ feature, criterion, units, filter }: FitOptions): string | null {
   const known = Object.hasOwn(FITS, feature) && Object.hasOwn(FITS[feature]!.criteria, criterion);
   if (!known) return `no fit of feature "${feature}" by criterion "${criterion}"; ${available()}`;
-  return UNITS.includes(units) ? null : `no unit "${units}"; units are ${UNITS.join(' or ')}`;
+  if (!UNITS.includes(units)) return `no unit "${units}"; units are ${UNITS.join(' or ')}`;
+  if (filter === undefined) return null;
+  if (feature !== 'circle') return `--filter smooths round profiles, and a ${feature} is none`;
+  if (Number(filter) > 0 && Number.isFinite(Number(filter))) return null;
+  return `--filter takes undulations per revolution, such as 15 or 50, and not "${filter}"`;
 }
 
 /** The other headers that the same columns may have. */

@@ -8,6 +8,7 @@ export function fitCommand(bytes: Buffer, file: string, options: Options): Said 
     feature: options.feature ?? '',
     criterion: options.criterion ?? 'least-squares',
     units: options.units ?? 'mm',
+    filter: options.filter,
   };
   if (wanted.feature === '') throw new UsageError('fit needs --feature, such as --feature circle.');
   const unknown = unknownFit(wanted);

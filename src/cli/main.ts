@@ -11,6 +11,7 @@ const USAGE = `Roundhand, on the command line.
   roundhand fit POINTS.csv --feature circle|cylinder|cone [--units mm|in]
                    --criterion least-squares|minimum-zone|maximum-inscribed|minimum-circumscribed
                    (a cone: least-squares or minimum-zone)
+                   [--filter UPR]  a circle: smooth waves above so many per turn first
 
 A job is a .roundhand.json file. Readings are CSV with the columns survey, face, depth, clock,
 instrument, setup, reading, unit, sd, note; only depth, clock and reading are required. Sizes
@@ -25,7 +26,7 @@ export interface Streams {
 /** Which options each command takes. */
 const TAKES: Readonly<Record<string, readonly (keyof Options)[]>> = {
   report: ['bore', 'survey', 'json', 'nominal', 'length', 'bushing', 'press-fit', 'units'],
-  fit: ['feature', 'criterion', 'units'],
+  fit: ['feature', 'criterion', 'filter', 'units'],
 };
 
 export async function main(argv: readonly string[], { out, err }: Streams): Promise<number> {

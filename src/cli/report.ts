@@ -1,8 +1,18 @@
 /** Evaluation -> report: the same figures as on the screen, named and in plain arrays. */
-import type { BoreAxis, Field, Grid, OvalTurn, Remark, Section, Zone } from '../bore/types.ts';
+import type {
+  BoreAxis,
+  Field,
+  Grid,
+  OvalTurn,
+  Plugs,
+  Remark,
+  Section,
+  Zone,
+} from '../bore/types.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
+import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 
 /** Which bore and survey to report; left out: all. Names as in the job. */
@@ -43,7 +53,8 @@ function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): 
   return {
     name: s.name,
     status: s.status,
-    sections: s.sections.map(sectionReport),
+    sections: s.sections.map((section, i) => sectionReport(section, s.plugs?.sections[i])),
+    cylinders: s.plugs && cylindersReport(s.plugs),
     profile: s.profile && {
       shape: s.profile.shape,
       evidence: orNull(s.profile.evidence),
@@ -94,7 +105,10 @@ function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): 
   };
 }
 
-function sectionReport(s: Section): SurveyReport['sections'][number] {
+function sectionReport(
+  s: Section,
+  plugs: Plugs['sections'][number] | undefined,
+): SurveyReport['sections'][number] {
   const end = (d: Section['least']) => ({ diameter: orNull(d.diameter), clock: degrees(d.theta) });
   return {
     depth: s.z,
@@ -111,12 +125,7 @@ function sectionReport(s: Section): SurveyReport['sections'][number] {
       clock: turned(theta),
       clockSd: degrees(thetaSd),
     })),
-    circles: {
-      leastSquares: {
-        center: s.circle && [s.circle.x, s.circle.y],
-        diameter: s.circle?.diameter ?? s.meanDiameter,
-      },
-    },
+    circles: circlesReport(s, plugs),
   };
 }
 

@@ -5,6 +5,7 @@
  * from face A; deviation and removal per side; sections across. Not known is null.
  */
 import * as v from 'valibot';
+import { Circles, Cylinders } from './plugsReport.ts';
 
 const Num = v.nullable(v.number());
 const Matrix = v.array(v.array(Num));
@@ -33,12 +34,7 @@ const Section = v.strictObject({
       clockSd: Num,
     }),
   ),
-  circles: v.strictObject({
-    leastSquares: v.strictObject({
-      center: v.nullable(v.tuple([v.number(), v.number()])),
-      diameter: v.number(),
-    }),
-  }),
+  circles: Circles,
 });
 
 const Shape = v.picklist([
@@ -143,6 +139,7 @@ const Survey = v.strictObject({
   name: v.string(),
   status: v.picklist(['ok', 'no-readings', 'no-length', 'failed']),
   sections: v.array(Section),
+  cylinders: v.nullable(Cylinders),
   profile: v.nullable(Profile),
   axis: v.nullable(BoreAxis),
   ovalTurn: v.nullable(OvalTurn),

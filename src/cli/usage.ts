@@ -20,6 +20,7 @@ export const OPTIONS = {
   units: { type: 'string' },
   feature: { type: 'string' },
   criterion: { type: 'string' },
+  filter: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 

@@ -1,10 +1,10 @@
 /** The `fit` command on text: what it reports and how it refuses. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { runFit } from '../../src/cli/fit.ts';
+import { type FitOptions, runFit } from '../../src/cli/fit.ts';
 import { readPoints } from '../../src/cli/pointsCsv.ts';
 
-const CIRCLE = { feature: 'circle', criterion: 'least-squares', units: 'mm' };
+const CIRCLE: FitOptions = { feature: 'circle', criterion: 'least-squares', units: 'mm' };
 const CYLINDER = { ...CIRCLE, feature: 'cylinder' };
 const SQUARE = 'x,y\n10,0\n0,10\n-10,0\n0,-10\n';
 
@@ -66,6 +66,38 @@ describe('what fit reports', () => {
     const other = '\ufeff X , Y \r\n10, 0\r\n 0 ,+10.\r\n-1e1,.0\r\n0,-10\r\n\r\n \n';
     expect(runFit(other, CIRCLE)).toEqual(plain);
     expect(runFit(SQUARE.trimEnd(), CIRCLE)).toEqual(plain);
+  });
+});
+
+describe('--filter', () => {
+  // ISO 16610-21: half of a lobe at the cut-off goes through, and none to speak of at four times it.
+  const round = (lobe: number) =>
+    ['clock,radius']
+      .concat(
+        Array.from({ length: 360 }, (_, i) => {
+          const theta = (i * Math.PI) / 180;
+          return `${i}d,${30 + 0.01 * Math.cos(lobe * theta)}`;
+        }),
+      )
+      .join('\n');
+  const range = (lobe: number) => {
+    const report = runFit(round(lobe), { ...CIRCLE, filter: '15' });
+    if ('error' in report) throw new Error(report.error);
+    expect(report.filter).toBe(15);
+    return report.deviation.range;
+  };
+
+  it('lets half of a lobe at the cut-off through', () => {
+    // The readings meet every crest of 15 lobes; the angles about the center are off by 0.01 / 30.
+    expect(Math.abs(range(15) - 0.01)).toBeLessThan(0.01 * (0.01 / 30) * 15);
+    expect(range(60)).toBeLessThan(0.02 * 2 ** -15);
+    expect(range(2)).toBeGreaterThan(0.0197);
+  });
+
+  it('is for circles, with readings enough, and takes a number', () => {
+    expect(refusal(SQUARE, { ...CIRCLE, filter: '15' })).toContain('needs 105 readings');
+    expect(refusal(SQUARE, { ...CIRCLE, filter: 'x' })).toContain('"x"');
+    expect(refusal(SQUARE, { ...CYLINDER, filter: '15' })).toContain('cylinder');
   });
 });
 
