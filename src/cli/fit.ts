@@ -1,21 +1,22 @@
-import { fitCircle } from '../geometry/circle.ts';
-import { fitCone } from '../geometry/cone.ts';
-import { fitCylinder } from '../geometry/cylinder.ts';
+import { type CircleFit, fitCircle } from '../geometry/circle.ts';
+import { type ConeFit, fitCone } from '../geometry/cone.ts';
+import { type CylinderFit, fitCylinder } from '../geometry/cylinder.ts';
 import { type FitFailure, failureInWords } from '../geometry/ending.ts';
 import { filterFailureInWords } from '../geometry/filter.ts';
 import { longWaves } from '../geometry/longWaves.ts';
 import {
+  type MinimaxCircle,
   maximumInscribedCircle,
   minimumCircumscribedCircle,
   minimumZoneCircle,
 } from '../geometry/minimaxCircle.ts';
-import { minimumZoneCone } from '../geometry/minimaxCone.ts';
+import { type MinimaxCone, minimumZoneCone } from '../geometry/minimaxCone.ts';
 import {
+  type MinimaxCylinder,
   maximumInscribedCylinder,
   minimumCircumscribedCylinder,
   minimumZoneCylinder,
 } from '../geometry/minimaxCylinder.ts';
-import type { Deviation } from '../geometry/search.ts';
 import { type Points, readPoints } from './pointsCsv.ts';
 
 /** As typed on the command line. */
@@ -28,7 +29,9 @@ export interface FitOptions {
   filter?: string | undefined;
 }
 
-/** What `fit` prints as JSON. */
+type Fitted = CircleFit | MinimaxCircle | CylinderFit | MinimaxCylinder | ConeFit | MinimaxCone;
+
+/** What `fit` prints as JSON; the figures are told in geometry/fitted.ts. */
 export type FitReport = {
   feature: string;
   criterion: string;
@@ -37,28 +40,7 @@ export type FitReport = {
   filter?: number;
   /** how many points were read */
   points: number;
-  status: 'ok';
-} & Place & {
-    diameter: number;
-    /** of a cone, radians; the axis then points to where it widens */
-    halfAngle?: number;
-    /** per side, square to the wall, positive away from the axis */
-    deviation: Deviation;
-    /** rows, from 0: of the least and the greatest deviation, or of the points that hold the feature */
-    contacts: number[];
-    /** one a contact: see MinimaxCircle in geometry/minimaxCircle.ts */
-    multipliers?: number[];
-    /** a larger inscribed circle elsewhere among the points; null when there is none */
-    larger?: { center: [number, number]; diameter: number } | null;
-    iterations: number;
-    conditioning: number;
-  };
-
-type Place =
-  | { center: [number, number] }
-  | { axis: { point: [number, number, number]; direction: [number, number, number] } };
-
-type Fitted = FitFailure | (Place & Omit<FitReport, 'feature' | 'criterion' | 'units' | 'points'>);
+} & Exclude<Fitted, FitFailure>;
 
 type Fit = (...columns: Coordinates) => Fitted;
 type Coordinates = [x: Float64Array, y: Float64Array, z: Float64Array];

@@ -1,4 +1,6 @@
 /** Evaluation -> report: the same figures as on the screen, named and in plain arrays. */
+
+import type { NextReading } from '../bore/nextTypes.ts';
 import type {
   BoreAxis,
   Field,
@@ -10,6 +12,7 @@ import type {
   Zone,
 } from '../bore/types.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
+import { sayNext, saySetup } from '../figures/nextWords.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
@@ -67,9 +70,15 @@ function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): 
     },
     axis: s.axis && axisReport(s.axis),
     ovalTurn: s.ovalTurn && turnReport(s.ovalTurn),
-    checks: s.checks.map((c) => ({ ...c })),
+    checks: s.checks.map(({ row, suspect, slip, suggested }) => ({
+      row,
+      suspect,
+      slip,
+      suggested,
+    })),
     blindSpots: s.blindSpots.map(remark),
-    nextReadings: [],
+    nextReadings: s.next.readings.map((one) => nextReport(one, units)),
+    nextSetups: s.next.setups.map((one) => nextReport(one, units)),
     surface: surface && {
       theta: [...surface.grid.theta],
       z: [...surface.grid.z],
@@ -171,6 +180,19 @@ function turnReport(turn: OvalTurn): SurveyReport['ovalTurn'] {
       clock: degrees(theta),
       clockSd: degrees(thetaSd),
     })),
+  };
+}
+
+function nextReport(one: NextReading, units: Units): SurveyReport['nextReadings'][number] {
+  const { place, worth } = sayNext(one, units);
+  return {
+    instrument: one.instrument,
+    gauge: one.name,
+    clocks: one.clocks.map(turned),
+    depths: [...one.depths],
+    giveOrTake: 2 * one.before,
+    giveOrTakeAfter: 2 * one.after,
+    words: one.clocks.length > 1 ? saySetup(one, units) : `${place}, ${worth}`,
   };
 }
 

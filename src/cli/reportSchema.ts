@@ -135,6 +135,18 @@ const Zone = v.strictObject({
   words: v.string(),
 });
 
+/** Every clock position at every depth, from face A; one of each for a single reading. The best first. */
+const NextReading = v.strictObject({
+  instrument: v.picklist(['two-point', 'three-leg', 'sweep', 'wall', 'radius']),
+  gauge: v.string(),
+  clocks: v.array(v.number()),
+  depths: v.array(v.number()),
+  /** Mean over the removal map of two standard deviations, per side: as it is, and once this is read too. */
+  giveOrTake: v.number(),
+  giveOrTakeAfter: v.number(),
+  words: v.string(),
+});
+
 const Survey = v.strictObject({
   name: v.string(),
   status: v.picklist(['ok', 'no-readings', 'no-length', 'failed']),
@@ -152,7 +164,9 @@ const Survey = v.strictObject({
     }),
   ),
   blindSpots: v.array(Remark),
-  nextReadings: v.array(v.never()),
+  nextReadings: v.array(NextReading),
+  /** Sweeps and wall readings whose set-up is not made yet, as a whole. */
+  nextSetups: v.array(NextReading),
   surface: v.nullable(
     v.strictObject({
       theta: v.array(v.number()),

@@ -1,6 +1,8 @@
 /** The report for people: the same sentences as in the notebook, in plain text. */
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
+import { sayDoubts } from '../figures/checkWords.ts';
 import { nearPair } from '../figures/nearClock.ts';
+import { nextSentences } from '../figures/nextWords.ts';
 import { shapeSentences } from '../figures/shapeWords.ts';
 import { written } from '../figures/written.ts';
 import { sayZone } from '../figures/zoneWords.ts';
@@ -41,14 +43,21 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
     underlined(survey.name),
     sectionTable(survey, units),
     paragraphs(shapeSentences(survey, length, units).map((s) => s.before + s.figure + s.after)),
+    doubtText(survey, units),
     targetText(survey, units),
     list(survey.zones.map((zone) => sayZone(zone, length, units))),
     list(survey.notes.map(({ text }) => text)),
     survey.blindSpots.length === 0
       ? ''
       : `What these readings cannot tell:\n${list(survey.blindSpots.map(({ text }) => text))}`,
+    nextText(survey, units),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
+}
+
+function nextText({ next }: SurveyEvaluation, units: Units): string {
+  const sentences = nextSentences(next, units);
+  return sentences.length === 0 ? '' : `Worth reading next:\n${list(sentences)}`;
 }
 
 function underlined(name: string): string {
@@ -77,6 +86,14 @@ function sectionTable(survey: SurveyEvaluation, units: Units): string {
     row.map((cell, i) => ' '.repeat(widths[i]! - [...cell].length) + cell).join('  '),
   );
   return `${lines.join('\n')}\n(${units}, across)`;
+}
+
+function doubtText(survey: SurveyEvaluation, units: Units): string {
+  const doubts = sayDoubts(survey, units).map(({ rows, text, suggested }) => {
+    const which = rows.length === 1 ? `Reading ${rows[0]! + 1}, ` : '';
+    return `${which}${text}${suggested === null ? '' : ` Was it meant as ${suggested}?`}`;
+  });
+  return doubts.length === 0 ? '' : `Readings in doubt (all count until changed):\n${list(doubts)}`;
 }
 
 function targetText({ target, removal }: SurveyEvaluation, units: Units): string {

@@ -13,33 +13,10 @@ import {
   scatterOf,
 } from './cloud.ts';
 import type { FitFailure } from './ending.ts';
-import {
-  bestEnd,
-  type Deviation,
-  magnification,
-  polish,
-  SAMPLE,
-  SURE,
-  standardError,
-} from './search.ts';
+import type { LeastSquares, RoundPlace } from './fitted.ts';
+import { bestEnd, magnification, polish, SAMPLE, SURE, standardError } from './search.ts';
 
-export type CircleFit =
-  | {
-      status: 'ok';
-      center: [number, number];
-      diameter: number;
-      /** passes over the points until nothing moved any more */
-      iterations: number;
-      /**
-       * by how much, at worst, an error made alike in size at every reading is magnified in the
-       * center or the radius: 1.4 for readings evenly all round, hundreds for a short arc
-       */
-      conditioning: number;
-      deviation: Deviation;
-      /** rows, from 0, of the least and the greatest deviation (the first such row) */
-      contacts: [number, number];
-    }
-  | FitFailure;
+export type CircleFit = (LeastSquares & RoundPlace) | FitFailure;
 
 /**
  * Circle with the least sum of squared orthogonal distances (ISO 4291 least-squares circle).

@@ -6,44 +6,15 @@ import { coneStarts } from './coneStart.ts';
 import { axisAndRadii, type ConeWall, coneDeviations, coneProblem, coneShape } from './coneWall.ts';
 import { cylinderOfSample, LEAN_KNOWN, upright } from './cylinder.ts';
 import type { FitFailure } from './ending.ts';
-import {
-  bestEndOfMany,
-  type Deviation,
-  magnification,
-  polish,
-  SURE,
-  standardError,
-} from './search.ts';
+import type { ConePlace, LeastSquares } from './fitted.ts';
+import { bestEndOfMany, magnification, polish, SURE, standardError } from './search.ts';
 import { readSolid, type Solid } from './solid.ts';
 
-export type ConeFit =
-  | {
-      status: 'ok';
-      /**
-       * `point` is the place on the axis level with the mean of the points; `direction` has length
-       * 1 and points to where the cone widens (with a half-angle of exactly 0, its largest
-       * component is positive)
-       */
-      axis: { point: [number, number, number]; direction: [number, number, number] };
-      /** across, square to the axis, at `axis.point` */
-      diameter: number;
-      /** between axis and wall, radians, 0 to pi / 2: half of the taper across */
-      halfAngle: number;
-      /** passes over the points until nothing moved any more */
-      iterations: number;
-      /**
-       * by how much, at worst, an error made alike in size at every reading is magnified in the
-       * radius or the place of the axis at either end of the points. A taper that the points do not
-       * tell is no failure: the half-angle is then near 0 and no better than this times the error
-       * over half the length of the points
-       */
-      conditioning: number;
-      /** square to the wall */
-      deviation: Deviation;
-      /** rows, from 0, of the least and the greatest deviation (the first such row) */
-      contacts: [number, number];
-    }
-  | FitFailure;
+/**
+ * A taper that the points do not tell is no failure: the half-angle is then near 0, and no better
+ * than the conditioning times the error of a reading over half the length of the points.
+ */
+export type ConeFit = (LeastSquares & ConePlace) | FitFailure;
 
 /**
  * Cone with the least sum of squared orthogonal distances, its axis in any direction and its

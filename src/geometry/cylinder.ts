@@ -4,15 +4,8 @@ import { BLOCK_ROWS, invertNormal } from '../num/normalEquations.ts';
 import { type Cloud, meanOf, sampleCloud } from './cloud.ts';
 import { cylinderStarts, principalStart } from './cylinderStart.ts';
 import type { FitFailure } from './ending.ts';
-import {
-  bestEndOfMany,
-  type Deviation,
-  magnification,
-  NOISE,
-  polish,
-  SURE,
-  standardError,
-} from './search.ts';
+import type { CylinderPlace, LeastSquares } from './fitted.ts';
+import { bestEndOfMany, magnification, NOISE, polish, SURE, standardError } from './search.ts';
 import { readSolid, type Solid } from './solid.ts';
 import {
   type Vector,
@@ -23,27 +16,7 @@ import {
 } from './wall.ts';
 import { type WallOfAll, wallOfAll } from './wallOfAll.ts';
 
-export type CylinderFit =
-  | {
-      status: 'ok';
-      /**
-       * `point` is the place on the axis level with the mean of the points; `direction` has
-       * length 1 and its largest component is positive
-       */
-      axis: { point: [number, number, number]; direction: [number, number, number] };
-      diameter: number;
-      /** passes over the points until nothing moved any more */
-      iterations: number;
-      /**
-       * by how much, at worst, an error made alike in size at every reading is magnified in the
-       * radius or the place of the axis at either end of the points
-       */
-      conditioning: number;
-      deviation: Deviation;
-      /** rows, from 0, of the least and the greatest deviation (the first such row) */
-      contacts: [number, number];
-    }
-  | FitFailure;
+export type CylinderFit = (LeastSquares & CylinderPlace) | FitFailure;
 
 /** An axis direction with a standard error above this, in radians (3 degrees), is none. */
 export const LEAN_KNOWN = 0.05;

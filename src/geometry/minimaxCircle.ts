@@ -2,38 +2,20 @@ import { type Arc, arcDistances, arcProblem, arcThrough, kasaCircle } from './ar
 import { centerAndRadius, fitCircle } from './circle.ts';
 import { type Cloud, liesOnLine, meanOf, readCloud, sampleCloud, scaledColumns } from './cloud.ts';
 import type { FitFailure } from './ending.ts';
+import type { Minimax, RoundPlace } from './fitted.ts';
 import { gainOf, signedMultipliers } from './holding.ts';
 import { inscribedCircles } from './inscribedCircles.ts';
 import { isLeastRing, ringStarts, straightStrip } from './rings.ts';
-import type { Deviation } from './search.ts';
 import { ROUNDING } from './tighten.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
 import type { Sides } from './tightRows.ts';
 
 export type MinimaxCircle =
-  | {
-      status: 'ok';
-      center: [number, number];
-      /** of the zone: midway between its two circles */
-      diameter: number;
-      /** steps tried */
-      iterations: number;
-      /**
-       * by how much, at worst, errors of one at the contacts move the center, the radius or the
-       * range
-       */
-      conditioning: number;
-      deviation: Deviation;
-      /** rows, from 0, rising, of the points that hold the circle */
-      contacts: number[];
-      /**
-       * one a contact: by how much the range of a zone, or the radius of another circle, grows for
-       * each unit that the point moves outward. Those of one side of a zone sum to 1 or -1
-       */
-      multipliers: number[];
-      /** inscribed only: a larger circle elsewhere among the points, null when there is none */
-      larger?: { center: [number, number]; diameter: number } | null;
-    }
+  | (Minimax &
+      RoundPlace & {
+        /** inscribed only: a larger circle elsewhere among the points, null when there is none */
+        larger?: { center: [number, number]; diameter: number } | null;
+      })
   | FitFailure;
 
 /** Points enough to set out from. */

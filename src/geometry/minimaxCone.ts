@@ -11,42 +11,12 @@ import {
 } from './coneWall.ts';
 import { upright } from './cylinder.ts';
 import type { FitFailure } from './ending.ts';
+import type { ConePlace, Minimax } from './fitted.ts';
 import { gainOf, signedMultipliers } from './holding.ts';
-import type { Deviation } from './search.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
 import { squareTo, type Vector } from './wall.ts';
 
-export type MinimaxCone =
-  | {
-      status: 'ok';
-      /**
-       * `point` is the place on the axis level with the mean of the points; `direction` has length
-       * 1 and points to where the cone widens (with a half-angle of exactly 0, its largest
-       * component is positive)
-       */
-      axis: { point: [number, number, number]; direction: [number, number, number] };
-      /** midway between the two cones; across, square to the axis, at `axis.point` */
-      diameter: number;
-      /** between axis and wall, radians, 0 to pi / 2: half of the taper across */
-      halfAngle: number;
-      /** steps tried, beside those of the least-squares cone it starts from */
-      iterations: number;
-      /**
-       * by how much, at worst, errors of one at the contacts move the axis or the radius at either
-       * end of the points, or the range
-       */
-      conditioning: number;
-      /** square to the wall */
-      deviation: Deviation;
-      /** rows, from 0, rising, of the points that hold the cone */
-      contacts: number[];
-      /**
-       * one a contact: by how much the range grows for each unit that the point moves outward,
-       * square to the wall. Those of one side sum to 1 or -1
-       */
-      multipliers: number[];
-    }
-  | FitFailure;
+export type MinimaxCone = (Minimax & ConePlace) | FitFailure;
 
 /**
  * Cone whose coaxial zone that holds all points, two cones of the same half-angle at an even

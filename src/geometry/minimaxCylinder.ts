@@ -1,8 +1,8 @@
 import { type Cloud, meanOf } from './cloud.ts';
 import { endsAndRadius, fitCylinder, plainlyNear, upright } from './cylinder.ts';
 import type { FitFailure } from './ending.ts';
+import type { CylinderPlace, Minimax } from './fitted.ts';
 import { gainOf, signedMultipliers } from './holding.ts';
-import type { Deviation } from './search.ts';
 import { readSolid, type Solid } from './solid.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
 import type { Sides } from './tightRows.ts';
@@ -15,33 +15,7 @@ import {
   wallThrough,
 } from './wall.ts';
 
-export type MinimaxCylinder =
-  | {
-      status: 'ok';
-      /**
-       * `point` is the place on the axis level with the mean of the points; `direction` has length
-       * 1 and its largest component is positive
-       */
-      axis: { point: [number, number, number]; direction: [number, number, number] };
-      /** of the zone: midway between its two cylinders */
-      diameter: number;
-      /** steps tried, beside those of the least-squares cylinder it starts from */
-      iterations: number;
-      /**
-       * by how much, at worst, errors of one at the contacts move the axis at either end of the
-       * points, the radius or the range
-       */
-      conditioning: number;
-      deviation: Deviation;
-      /** rows, from 0, rising, of the points that hold the cylinder */
-      contacts: number[];
-      /**
-       * one a contact: by how much the range of a zone, or the radius of another cylinder, grows
-       * for each unit that the point moves outward. Those of one side of a zone sum to 1 or -1
-       */
-      multipliers: number[];
-    }
-  | FitFailure;
+export type MinimaxCylinder = (Minimax & CylinderPlace) | FitFailure;
 
 type Coordinates = [x: ArrayLike<number>, y: ArrayLike<number>, z: ArrayLike<number>];
 

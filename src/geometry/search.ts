@@ -3,14 +3,6 @@ import { gaussNewton, type Problem, type Solution } from '../num/gaussNewton.ts'
 import type { NormalEquations } from '../num/normalEquations.ts';
 import { type Cloud, sampleCloud } from './cloud.ts';
 
-/** How far the points lie from the fitted feature, per side, positive away from the axis. */
-export interface Deviation {
-  min: number;
-  max: number;
-  /** max - min */
-  range: number;
-}
-
 /** Larger sets are first solved on so many of their points. */
 export const SAMPLE = 2048;
 /** Starts are tried on so many of the points. */
