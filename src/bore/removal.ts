@@ -30,23 +30,40 @@ export function removalMap(
   seats: readonly Span[],
   keepouts: readonly Keepout[],
 ): Removal {
-  const { theta, z } = surface.grid;
   const likely = new Float64Array(deviation.length);
   const sure = new Float64Array(deviation.length);
+  wallPlaces(surface, seats, keepouts).forEach((place, k) => {
+    if (place === KEPT_OFF) {
+      likely[k] = Number.NaN;
+      sure[k] = Number.NaN;
+    } else if (place === SEATED) {
+      likely[k] = Math.max(0, -deviation[k]!);
+      sure[k] = Math.max(0, -deviation[k]! - 2 * sd[k]!);
+    }
+  });
+  const volume = metalVolume(surface, likely);
+  return { deviation, sd, likely, sure, volume, mass: volume * STEEL };
+}
+
+/** What a place of the wall is to the map: nothing asked of it, metal may be asked off, nothing may be ground. */
+const SEATED = 1;
+const KEPT_OFF = 2;
+
+/** 1 where the bushing sits and metal may be taken off, 2 in a keepout, 0 elsewhere; as long as a field. */
+export function wallPlaces(
+  { grid: { theta, z }, mean }: Pick<WearSurface, 'grid' | 'mean'>,
+  seats: readonly Span[],
+  keepouts: readonly Keepout[],
+): Uint8Array {
+  const out = new Uint8Array(mean.length);
   for (let iz = 0, k = 0; iz < z.length; iz++) {
     const seated = seats.some((s) => z[iz]! >= s.from - 1e-9 && z[iz]! <= s.to + 1e-9);
     for (let it = 0; it < theta.length; it++, k++) {
-      if (keepouts.some((q) => covers(q, theta[it]!, z[iz]!, surface.mean[k]!))) {
-        likely[k] = Number.NaN;
-        sure[k] = Number.NaN;
-      } else if (seated) {
-        likely[k] = Math.max(0, -deviation[k]!);
-        sure[k] = Math.max(0, -deviation[k]! - 2 * sd[k]!);
-      }
+      if (keepouts.some((q) => covers(q, theta[it]!, z[iz]!, mean[k]!))) out[k] = KEPT_OFF;
+      else if (seated) out[k] = SEATED;
     }
   }
-  const volume = metalVolume(surface, likely);
-  return { deviation, sd, likely, sure, volume, mass: volume * STEEL };
+  return out;
 }
 
 function covers(q: Keepout, theta: number, z: number, radius: number): boolean {

@@ -237,18 +237,17 @@ const WALL = { offset: 0.1, lean: 0.05, zeroSd: 0.5 };
 
 function setupFacts(job: Job, feature: Feature, survey: Survey): SetupFacts[] {
   const boss = lengthMm(feature.boss?.outside) / 2;
-  const kinds: { kind: Instrument; offset: number; lean: number; reset: boolean; sign: 1 | -1 }[] =
-    survey.setups.map((s) => {
-      const gauge = gaugeOf(job.gauges, s.gauge);
-      const smaller = gauge?.kind === 'wall' || gauge?.needle === 'smaller';
-      return {
-        kind: gauge?.kind ?? 'sweep',
-        offset: lengthMm(s.offset),
-        lean: lengthMm(s.lean),
-        reset: s.resetEachDepth === true,
-        sign: smaller ? -1 : 1,
-      };
-    });
+  const kinds: SetupKind[] = survey.setups.map((s) => {
+    const gauge = gaugeOf(job.gauges, s.gauge);
+    const smaller = gauge?.kind === 'wall' || gauge?.needle === 'smaller';
+    return {
+      kind: gauge?.kind ?? 'sweep',
+      offset: lengthMm(s.offset),
+      lean: lengthMm(s.lean),
+      reset: s.resetEachDepth === true,
+      sign: smaller ? -1 : 1,
+    };
+  });
   const free = survey.readings.find(
     (r) => r.setup === undefined && needsSetup(gaugeOf(job.gauges, r.gauge)?.kind ?? 'radius'),
   );
@@ -257,15 +256,34 @@ function setupFacts(job: Job, feature: Feature, survey: Survey): SetupFacts[] {
     const sign = gauge.kind === 'wall' || gauge.needle === 'smaller' ? -1 : 1;
     kinds.push({ kind: gauge.kind, offset: Number.NaN, lean: Number.NaN, reset: false, sign });
   }
-  return kinds.map((k) => {
-    const usual = k.kind === 'wall' ? WALL : SWEEP;
-    return {
-      sign: k.sign,
-      offset: k.offset >= 0 ? k.offset : usual.offset,
-      lean: k.lean >= 0 ? k.lean : usual.lean,
-      zero: k.kind === 'wall' && boss > 0 ? boss : Number.NaN,
-      zeroSd: usual.zeroSd,
-      resetEachDepth: k.reset,
-    };
-  });
+  return kinds.map((k) => setupFact(k, boss));
+}
+
+interface SetupKind {
+  readonly kind: Instrument;
+  readonly offset: number;
+  readonly lean: number;
+  readonly reset: boolean;
+  readonly sign: 1 | -1;
+}
+
+function setupFact(k: SetupKind, boss: number): SetupFacts {
+  const usual = k.kind === 'wall' ? WALL : SWEEP;
+  return {
+    sign: k.sign,
+    offset: k.offset >= 0 ? k.offset : usual.offset,
+    lean: k.lean >= 0 ? k.lean : usual.lean,
+    zero: k.kind === 'wall' && boss > 0 ? boss : Number.NaN,
+    zeroSd: usual.zeroSd,
+    resetEachDepth: k.reset,
+  };
+}
+
+/** A set-up of that kind that is not made yet: the usual figures. */
+export function freshSetup(kind: 'sweep' | 'wall', feature: Feature): SetupFacts {
+  const none = { offset: Number.NaN, lean: Number.NaN, reset: false };
+  return setupFact(
+    { ...none, kind, sign: kind === 'wall' ? -1 : 1 },
+    lengthMm(feature.boss?.outside) / 2,
+  );
 }
