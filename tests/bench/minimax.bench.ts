@@ -105,8 +105,11 @@ async function besideLibrary(name: keyof typeof feature, times: number): Promise
 }
 
 function growing(name: keyof typeof feature, criterion: Criterion): Bench[] {
+  const called = (count: number) => `${criterion} ${name}, ${count} points`;
+  // Ten times as many points cost at most thirteen times as much.
   return [1e3, 1e4, 1e5, 1e6].map((count) => ({
-    name: `${criterion} ${name}, ${count} points`,
+    name: called(count),
+    ...(count > 1e3 ? { ratioTo: { name: called(count / 10), atMost: 13 } } : {}),
     prepare() {
       const columns = feature[name]({ seed: 2, count });
       return () => zone(columns, criterion);
