@@ -8,6 +8,7 @@ import { depthMeans, profileOf } from './bore/profile.ts';
 import { axisRemarks, blindSpots, faults, turnRemarks } from './bore/remarks.ts';
 import { removalMap } from './bore/removal.ts';
 import { sections } from './bore/sections.ts';
+import { sideRemarks } from './bore/sideWords.ts';
 import { learnSmoothness, usualSmoothness } from './bore/smoothness.ts';
 import { type GridSpread, gridSpread, makeGrid, wearSurface } from './bore/surface.ts';
 import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from './bore/target.ts';
@@ -29,9 +30,10 @@ import type {
   Zone,
 } from './bore/types.ts';
 import { findZones } from './bore/zones.ts';
+import { clockText, clockTheta } from './job/clock.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
 import type { Decisions, Feature, Job, Survey, Units } from './job/schema.ts';
-import { formatDepth, lengthMm } from './job/units.ts';
+import { formatAcross, formatDepth, formatPerSide, lengthMm } from './job/units.ts';
 
 export type { BoreFacts };
 
@@ -159,7 +161,7 @@ function evaluateSurvey(
     return { done: { ...empty, status: 'no-length', notes: [...notes, why] }, smoothness: waiting };
   }
   const sightings = thin(found.readings, length);
-  const readings = design(sightings, found.setups, length);
+  const readings = design(sightings, found.setups, length, clockTheta(survey.wornSide));
   const nominalRadius = (facts.nominal.mm > 0 ? facts.nominal.mm : 0) / 2;
   const smoothness = known ?? learnSmoothness(readings, nominalRadius);
   const posterior = condition(readings, smoothness, nominalRadius);
@@ -193,7 +195,7 @@ function evaluateSurvey(
         ...faults(found.readings),
         ...turnRemarks(along.ovalTurn, deepText),
         ...notes,
-        ...targetNotes(target, survey),
+        ...targetNotes(target, survey, along.sections, units),
       ],
     },
   };
@@ -281,9 +283,9 @@ function chooseTarget(
   if (!(diameter > 0)) return null;
   const { axis, centreRule } = chooseAxis(decisions.centre, posterior, surface, diameter / 2);
   const sides = assumption(posterior);
-  // A stated worn side is kept, but diameters alone cannot place it: the map says what it assumes.
+  const worn = clockTheta(survey.wornSide);
   const assumed =
-    sides !== null && survey.wornSide !== undefined ? `${sides} (worn side not measured)` : sides;
+    sides === null || Number.isNaN(worn) ? sides : `worn at ${clockText(worn)}, as you said`;
   return { diameter, axis, centreRule, assumed };
 }
 
@@ -327,7 +329,12 @@ function planRemoval(
   return removalMap(surface, deviation, sd, facts.seats, facts.keepouts);
 }
 
-function targetNotes(target: Target | null, survey: Survey): Remark[] {
+function targetNotes(
+  target: Target | null,
+  survey: Survey,
+  sections: readonly Section[],
+  units: Units,
+): Remark[] {
   if (target === null) {
     return [
       missing(
@@ -336,14 +343,10 @@ function targetNotes(target: Target | null, survey: Survey): Remark[] {
     ];
   }
   if (target.assumed === null) return [];
-  const side =
-    survey.wornSide === undefined
-      ? ''
-      : ` You said that it wore at ${survey.wornSide}; only a one-sided reading can put that on the map.`;
-  return [
-    {
-      kind: 'assumed',
-      text: `Assumed: both sides alike. Diameters cannot tell the sides apart.${side}`,
-    },
-  ];
+  return sideRemarks(sections, clockTheta(survey.wornSide), {
+    deep: (z) => formatDepth(z, units),
+    across: (mm) => formatAcross(mm, units),
+    perSide: (mm) => formatPerSide(mm, units),
+    clock: (theta) => clockText(theta),
+  });
 }

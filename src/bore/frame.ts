@@ -6,7 +6,8 @@
  */
 import type { DepthTables } from './depth.ts';
 import { cosineColumn } from './instruments.ts';
-import { type DepthSpread, type Posterior, spreadOf } from './posterior.ts';
+import { type DepthSpread, type Likeness, type Posterior, spreadOf } from './posterior.ts';
+import type { DepthShape } from './prior.ts';
 import { betweenRows, type GridSpread, variances } from './surface.ts';
 import type { Field, Grid } from './types.ts';
 
@@ -21,40 +22,44 @@ export function freeSpreads(p: Posterior, spread: GridSpread): DepthSpread[] {
   const { rows, toReadings, own } = spread;
   const straight = lineShares(rows);
   const bent = bentLikeness(p, rows, toReadings);
-  const bends = (t: DepthTables, k: number) => bendOf(p, t, k);
+  const among = bentLikeness(p, rows, own);
+  const likenessAt = (r: number): Likeness => ({
+    prior: (n) => lessLine(straight, r, (q) => among(r, q, n)),
+    with: (n, k) => bent(r, k, n),
+    across: (n) => among(r, r, n),
+  });
   return spread.spreads.map((one, r) =>
-    spreadOf(
-      p,
-      { prior: () => bentPrior(own, bends, straight, r), with: (_, k) => bent(r, k) },
-      [1],
-      firstLobeApart(one, p.design.pressed.count),
-    ),
+    spreadOf(p, likenessAt(r), [1], firstLobeApart(one, p.design.pressed.count)),
   );
 }
 
 /**
- * Covariance of the first lobe at a row of the tables, less the straight line through all rows, with the first lobe
- * itself at a column, mm2.
+ * Covariance of the first lobe (or of an amount of a known shape, which moves it) at a row of the tables, less the
+ * straight line through all rows, with the same itself at a column, mm2.
  */
 export function bentLikeness(
   p: Posterior,
   rows: Float64Array,
   t: DepthTables,
-): (r: number, k: number) => number {
+): (r: number, k: number, n?: number) => number {
   const straight = lineShares(rows);
-  return (r, k) => lessLine(straight, r, (q) => bendOf(p, t, q * t.columns + k));
+  return (r, k, n = 1) => lessLine(straight, r, (q) => bendOf(p.shapes[n]!, t, q * t.columns + k));
 }
 
-/** What of the first lobe's likeness is no straight line. */
-function bendOf(p: Posterior, t: DepthTables, k: number): number {
-  return p.shapes[1]!.smooth * t.smooth[k]! + p.shapes[1]!.local * t.local[k]!;
+/** What of a likeness is no straight line. */
+function bendOf(shape: DepthShape, t: DepthTables, k: number): number {
+  return shape.smooth * t.smooth[k]! + shape.local * t.local[k]!;
 }
 
 /** A copy whose first lobe may be written over. */
 function firstLobeApart(spread: DepthSpread, count: number): DepthSpread {
   const whitened = spread.whitened.slice();
   whitened.fill(0, cosineColumn(1) * count, (cosineColumn(1) + 2) * count);
-  return { whitened, prior: spread.prior.slice() };
+  return {
+    whitened,
+    prior: spread.prior.slice(),
+    shared: spread.shared === null ? null : spread.shared.slice(),
+  };
 }
 
 /** rows * rows: share of depth q in the straight line's value at depth r (hat matrix of 1 and z). */
@@ -76,15 +81,4 @@ function lessLine(shares: Float64Array, r: number, value: (q: number) => number)
   let line = 0;
   for (let q = 0; q < n; q++) line += shares[r * n + q]! * value(q);
   return value(r) - line;
-}
-
-/** Prior variance of what is left of the first lobe at depth r once the straight line is out. */
-function bentPrior(
-  own: DepthTables,
-  bends: (t: DepthTables, k: number) => number,
-  shares: Float64Array,
-  r: number,
-): number {
-  const bent = (a: number) => lessLine(shares, r, (q) => bends(own, a * own.columns + q));
-  return lessLine(shares, r, bent);
 }

@@ -7,7 +7,7 @@ import { type DepthTables, depthTables, mixed } from './depth.ts';
 import type { Design } from './design.ts';
 import { cosineColumn, LOBES, sizeGain, TERMS } from './instruments.ts';
 import { pressValues, releaseWeights } from './pressed.ts';
-import { ALONG, type DepthShape, depthShape } from './prior.ts';
+import { ALONG, type DepthShape, depthShape, knownShapeAlong } from './prior.ts';
 import type { SetupPrior, Sighting, Smoothness } from './types.ts';
 
 export interface Posterior {
@@ -21,6 +21,7 @@ export interface Posterior {
   readonly pressedWeights: Float64Array;
   /** The same reading by reading, 1 / mm. */
   readonly weights: Float64Array;
+  /** Of every lobe, 0 to LOBES; then of the amount of every known shape. */
   readonly shapes: readonly DepthShape[];
   /** Minus the logarithm of how likely the readings are, up to a constant. */
   readonly surprise: number;
@@ -51,7 +52,10 @@ export function condition(
     factor,
     pressedWeights,
     weights: releaseWeights(d.pressed, y, pressedWeights, noise),
-    shapes: Array.from({ length: LOBES + 1 }, (_, n) => depthShape(n, smoothness, d.datum)),
+    shapes: [
+      ...Array.from({ length: LOBES + 1 }, (_, n) => depthShape(n, smoothness, d.datum)),
+      ...d.known.map(({ share }) => knownShapeAlong(share, smoothness.worn)),
+    ],
     surprise,
   };
 }
@@ -65,6 +69,7 @@ function covariance(d: Design, s: Smoothness): Float64Array {
   const first = { ...depthShape(1, s, d.datum), local: 0 };
   const lobe2 = s.lobe * s.lobe;
   const local2 = s.local * s.local;
+  const worn2 = d.known.length > 0 ? knownShapeAlong(1, s.worn).constant : 0;
   const m = t.columns;
   const along = Float64Array.from(
     t.slope,
@@ -83,6 +88,7 @@ function covariance(d: Design, s: Smoothness): Float64Array {
         angular.first[k]! * firsts[z]! +
         (lobe2 * angular.others[k]! + angular.oddFloor[k]!) * along[z]! +
         local2 * angular.local[k]! * t.local[z]! +
+        (worn2 > 0 ? worn2 * angular.known[k]! * along[z]! : 0) +
         angular.setup[k]!;
     }
     const sd = sds[i]! * s.noise;
@@ -134,23 +140,29 @@ export function predicted(p: Posterior): Float64Array {
   );
 }
 
+/** The pressed rows' weights, gathered by depth and coefficient: depths * TERMS. Rows at one depth share its kernel. */
+function gatheredWeights({ design: d, pressedWeights }: Posterior): Float64Array {
+  const { count, depthOf, gain } = d.pressed;
+  const terms = TERMS;
+  const out = new Float64Array(d.depths.length * terms);
+  for (let i = 0; i < count; i++) {
+    const to = depthOf[i]! * terms;
+    for (let c = 0; c < terms; c++) {
+      out[to + c] = out[to + c]! + pressedWeights[i]! * gain[i * terms + c]!;
+    }
+  }
+  return out;
+}
+
 /**
  * Mean of the coefficients at some depths.
  * @returns depths.length * TERMS, mm; c0 is the whole mean radius.
  */
 export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float64Array {
-  const { design: d, pressedWeights, shapes } = p;
-  const { pressed } = d;
+  const { design: d, shapes } = p;
   const t = depthTables(depths, d.depths, d.length, p.smoothness.length);
-  const out = new Float64Array(depths.length * TERMS);
-  // Rows at one depth share their depth kernel: gather them first.
-  const gathered = new Float64Array(d.depths.length * TERMS);
-  for (let i = 0; i < pressed.count; i++) {
-    const to = pressed.depthOf[i]! * TERMS;
-    for (let c = 0; c < TERMS; c++) {
-      gathered[to + c] = gathered[to + c]! + pressedWeights[i]! * pressed.gain[i * TERMS + c]!;
-    }
-  }
+  const out = knownMean(p, depths);
+  const gathered = gatheredWeights(p);
   for (let r = 0; r < depths.length; r++) {
     for (let k = 0; k < d.depths.length; k++) {
       for (let n = 0; n <= LOBES; n++) {
@@ -166,6 +178,30 @@ export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float
   return out;
 }
 
+/** The part of `meanCoefficients` that is wear of known shape on the stated side; all 0 where none is stated. */
+export function knownMean(p: Posterior, depths: ArrayLike<number>): Float64Array {
+  const { design: d, shapes } = p;
+  const out = new Float64Array(depths.length * TERMS);
+  if (d.known.length === 0) return out;
+  const t = depthTables(depths, d.depths, d.length, p.smoothness.length);
+  const gathered = gatheredWeights(p);
+  d.known.forEach(({ profile }, nth) => {
+    for (let r = 0; r < depths.length; r++) {
+      let amount = 0;
+      for (let k = 0; k < d.depths.length; k++) {
+        const like = mixed(shapes[LOBES + 1 + nth]!, t, r * t.columns + k);
+        profile.forEach((a, c) => {
+          amount += like * a * gathered[k * TERMS + c]!;
+        });
+      }
+      profile.forEach((a, c) => {
+        out[r * TERMS + c] = out[r * TERMS + c]! + amount * a;
+      });
+    }
+  });
+  return out;
+}
+
 /**
  * Covariance of the coefficients at one depth, as what the readings took away of the prior.
  *
@@ -174,15 +210,30 @@ export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float
  */
 export interface DepthSpread {
   readonly whitened: Float64Array;
+  /** Prior variance of each coefficient by itself, mm2. */
   readonly prior: Float64Array;
+  /** Prior covariance through known shapes, TERMS squared, mm2; null where there are none. */
+  readonly shared: Float64Array | null;
 }
 
 /** How one lobe's coefficient, at a depth or a combination of depths, varies by itself and with each reading depth. */
 export interface Likeness {
-  /** Prior variance, mm2. */
+  /** Prior variance of lobe n, or of known shape n - LOBES - 1, mm2. */
   prior(n: number): number;
   /** Covariance with lobe n at reading depth k, mm2. */
   with(n: number, k: number): number;
+  /** Covariance with what the other columns hold, mm2. */
+  across?(n: number): number;
+}
+
+const columnsOf = (n: number) => (n === 0 ? [0] : [cosineColumn(n), cosineColumn(n) + 1]);
+
+export function emptySpread({ design: { pressed, known } }: Posterior): DepthSpread {
+  return {
+    whitened: new Float64Array(TERMS * pressed.count),
+    prior: new Float64Array(TERMS),
+    shared: known.length > 0 ? new Float64Array(TERMS * TERMS) : null,
+  };
 }
 
 /**
@@ -193,23 +244,20 @@ export function spreadOf(
   p: Posterior,
   likeness: Likeness,
   lobes: readonly number[],
-  into: DepthSpread = {
-    whitened: new Float64Array(TERMS * p.design.pressed.count),
-    prior: new Float64Array(TERMS),
-  },
+  into: DepthSpread = emptySpread(p),
 ): DepthSpread {
   const { design: d } = p;
   const { count, depthOf, gain } = d.pressed;
+  const terms = TERMS;
   const rhs = new Float64Array(count);
   const like = new Float64Array(d.depths.length);
   for (const n of lobes) {
-    const c = n === 0 ? 0 : cosineColumn(n);
-    const last = n === 0 ? c : c + 1;
-    into.prior.fill(likeness.prior(n), c, last + 1);
-    if (n > 0 && !d.seen.includes(n)) continue;
+    const columns = columnsOf(n);
+    for (const column of columns) into.prior[column] = likeness.prior(n);
+    if (!d.seen.includes(n) && n > 0) continue;
     for (let k = 0; k < like.length; k++) like[k] = likeness.with(n, k);
-    for (let column = c; column <= last; column++) {
-      for (let i = 0; i < count; i++) rhs[i] = like[depthOf[i]!]! * gain[i * TERMS + column]!;
+    for (const column of columns) {
+      for (let i = 0; i < count; i++) rhs[i] = like[depthOf[i]!]! * gain[i * terms + column]!;
       solveLower(
         p.factor,
         count,
@@ -218,7 +266,45 @@ export function spreadOf(
       );
     }
   }
+  if (into.shared !== null) addKnown(p, likeness, lobes.flatMap(columnsOf), into);
   return into;
+}
+
+/** Adds what known shapes bring to some columns, and to their covariance with the others. */
+function addKnown(
+  p: Posterior,
+  likeness: Likeness,
+  columns: readonly number[],
+  { whitened, shared }: DepthSpread,
+): void {
+  const { pressed, known, knownGain } = p.design;
+  const { count, depthOf } = pressed;
+  for (const a of columns) {
+    for (let b = 0; b < TERMS; b++) {
+      shared![a * TERMS + b] = 0;
+      shared![b * TERMS + a] = 0;
+    }
+  }
+  known.forEach(({ profile }, t) => {
+    const n = LOBES + 1 + t;
+    const own = likeness.prior(n);
+    const across = likeness.across?.(n) ?? 0;
+    const rhs = Float64Array.from(
+      depthOf,
+      (k, i) => likeness.with(n, k) * knownGain[i * known.length + t]!,
+    );
+    const half = solveLower(p.factor, count, rhs, rhs);
+    for (const a of columns) {
+      for (let i = 0; i < count; i++) {
+        whitened[a * count + i] = whitened[a * count + i]! + profile[a]! * half[i]!;
+      }
+      for (let b = 0; b < TERMS; b++) {
+        const both = profile[a]! * profile[b]! * (columns.includes(b) ? own : across);
+        shared![a * TERMS + b] = shared![a * TERMS + b]! + both;
+        if (!columns.includes(b)) shared![b * TERMS + a] = shared![a * TERMS + b]!;
+      }
+    }
+  });
 }
 
 /** A depth by itself: row r of the tables from the wanted depths to the readings' and to themselves. */

@@ -41,13 +41,11 @@ export interface Pressed {
   readonly readingSds: Float64Array;
 }
 
-/** @param pressing `each`: every reading stays a row of its own */
 export function press(
   sightings: readonly Sighting[],
   gain: Float64Array,
   depthOf: Int32Array,
   setups: number,
-  pressing: 'pressed' | 'each',
 ): Pressed {
   const readingSds = Float64Array.from(sightings, (s) => Math.max(s.sd, LEAST_SD));
   const width = SETUP_TERMS * setups;
@@ -59,9 +57,7 @@ export function press(
     if (there === undefined) readingsAt.set(depth, [i]);
     else there.push(i);
   });
-  const pieces = [...readingsAt.values()].map((readings) =>
-    pressDepth(readings, answers, all, pressing),
-  );
+  const pieces = [...readingsAt.values()].map((readings) => pressDepth(readings, answers, all));
   const fewer = pieces.some((piece) => piece.basis !== null);
   const count = pieces.reduce((sum, piece) => sum + piece.answers.length / all, 0);
   const out = {
@@ -114,7 +110,6 @@ function pressDepth(
   readings: readonly number[],
   answers: Float64Array,
   all: number,
-  pressing: 'pressed' | 'each',
 ): { readings: readonly number[]; answers: Float64Array; basis: Float64Array | null } {
   const m = readings.length;
   const own = new Float64Array(m * all);
@@ -124,7 +119,7 @@ function pressDepth(
   const columns: number[] = [];
   for (let c = 0; c < all; c++)
     if (readings.some((_, r) => own[r * all + c] !== 0)) columns.push(c);
-  if (pressing === 'each' || m <= columns.length) return { readings, answers: own, basis: null };
+  if (m <= columns.length) return { readings, answers: own, basis: null };
   const basis = orthonormal(own, all, m, columns);
   const held = basis.length / m;
   const out = new Float64Array(held * all);

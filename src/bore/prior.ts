@@ -96,6 +96,17 @@ export function depthShape(n: number, s: Smoothness, datum: boolean): DepthShape
   };
 }
 
+/** Prior variances of the amount of a known shape of that share, mm2, for wear of standard deviation `worn`. */
+export function knownShapeAlong(share: number, worn: number = USUAL.worn.median): DepthShape {
+  const v = (share * worn) ** 2;
+  return {
+    constant: v * ALONG.constant,
+    slope: v * ALONG.slope,
+    smooth: v * ALONG.smooth,
+    local: 0,
+  };
+}
+
 /** Where nothing was learned: median of each figure's weak prior, and its spread as a factor (natural log). */
 export const USUAL = {
   lobe: { median: 0.03, spread: 1.3 },
@@ -103,4 +114,5 @@ export const USUAL = {
   /** Share of the bore's length. */
   length: { median: 0.5, spread: 0.5 },
   local: { median: 0.004, spread: 0.9 },
+  worn: { median: 0.15, spread: 1 },
 } as const;

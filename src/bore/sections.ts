@@ -57,7 +57,8 @@ function covariance(spread: DepthSpread, count: number, a: number, b: number): n
   for (let i = 0; i < count; i++) {
     taken += spread.whitened[a * count + i]! * spread.whitened[b * count + i]!;
   }
-  return (a === b ? spread.prior[a]! : 0) - taken;
+  const shared = spread.shared === null ? 0 : spread.shared[a * TERMS + b]!;
+  return (a === b ? spread.prior[a]! : 0) + shared - taken;
 }
 
 function sectionOf(

@@ -34,13 +34,16 @@ export function learnSmoothness(full: Design, nominalRadius: number): Smoothness
   const d = full.pressed.count > MOST ? thinned(full) : full;
   const stated = d.sightings.filter((s) => s.sdStated).length / d.count;
   const noiseSpread = stated * NOISE_STATED + (1 - stated) * NOISE_TYPICAL;
-  const centre = [usual.lobe, usual.size, usual.length, usual.local, 1].map(Math.log);
+  const sided = full.known.length > 0;
+  const worn = sided ? [USUAL.worn.median] : [];
+  const centre = [usual.lobe, usual.size, usual.length, usual.local, 1, ...worn].map(Math.log);
   const spread = [
     USUAL.lobe.spread,
     USUAL.size.spread,
     USUAL.length.spread,
     USUAL.local.spread,
     noiseSpread,
+    ...(sided ? [USUAL.worn.spread] : []),
   ];
   const surprise = (x: number[]): number => {
     const p = condition(d, figures(x), nominalRadius);
@@ -66,14 +69,16 @@ function humbler(s: Smoothness): Smoothness {
 }
 
 function figures(x: readonly number[]): Smoothness {
-  const [lobe, size, length, local, noise] = x.map(Math.exp) as [
+  const [lobe, size, length, local, noise, worn] = x.map(Math.exp) as [
     number,
     number,
     number,
     number,
     number,
+    number | undefined,
   ];
-  return { lobe, size, length, local, noise, fixed: false };
+  const rest = worn === undefined ? {} : { worn };
+  return { lobe, size, length, local, noise, ...rest, fixed: false };
 }
 
 /** Every k-th reading by depth and clock position, so that all keep a share, however the table is ordered. */
@@ -83,5 +88,5 @@ function thinned(full: Design): Design {
     (a, b) => a.z - b.z || a.theta - b.theta || a.value - b.value,
   );
   const kept = Array.from({ length: MOST }, (_, k) => ordered[Math.floor(k * stride)]!);
-  return design(kept, full.setups, full.length);
+  return design(kept, full.setups, full.length, full.wornSide);
 }

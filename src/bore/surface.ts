@@ -42,11 +42,12 @@ function harmonics(theta: Float64Array): Float64Array {
 function drawOut(coefficients: Float64Array, basis: Float64Array): Field {
   const rows = coefficients.length / TERMS;
   const columns = basis.length / TERMS;
+  const terms = TERMS;
   const out = new Float64Array(rows * columns);
   for (let r = 0; r < rows; r++) {
     for (let i = 0; i < columns; i++) {
       let sum = 0;
-      for (let c = 0; c < TERMS; c++) sum += coefficients[r * TERMS + c]! * basis[i * TERMS + c]!;
+      for (let c = 0; c < terms; c++) sum += coefficients[r * terms + c]! * basis[i * terms + c]!;
       out[r * columns + i] = sum;
     }
   }
@@ -62,6 +63,7 @@ export interface GridSpread {
   readonly basis: Float64Array;
 }
 
+const ALL_COLUMNS = Array.from({ length: TERMS }, (_, c) => c);
 const ALL_LOBES = Array.from({ length: LOBES + 1 }, (_, n) => n);
 
 export function gridSpread(p: Posterior, grid: Grid): GridSpread {
@@ -99,12 +101,20 @@ export function variances(
   p: Posterior,
   basis: Float64Array,
 ): { all: Float64Array; seen: Float64Array } {
-  const columns = [0, ...p.design.seen.flatMap((n) => [cosineColumn(n), cosineColumn(n) + 1])];
-  const covariance = leftOver(spread, columns);
+  const columns =
+    spread.shared === null
+      ? [0, ...p.design.seen.flatMap((n) => [cosineColumn(n), cosineColumn(n) + 1])]
+      : ALL_COLUMNS;
+  // What an unseen lobe may be besides any known shape is kept apart: it is alike all round.
+  const prior = spread.prior.slice();
   let unseen = 0;
   for (let n = 1; n <= LOBES; n++) {
-    if (!p.design.seen.includes(n)) unseen += spread.prior[cosineColumn(n)]!;
+    if (p.design.seen.includes(n)) continue;
+    const c = cosineColumn(n);
+    unseen += prior[c]!;
+    prior.fill(0, c, c + 2);
   }
+  const covariance = leftOver({ ...spread, prior }, columns);
   const m = columns.length;
   const seen = new Float64Array(basis.length / TERMS);
   const wave = new Float64Array(m);
@@ -123,7 +133,7 @@ export function variances(
 
 /** Posterior covariance of some columns, lower triangle row by row, mm2. */
 function leftOver(spread: DepthSpread, columns: readonly number[]): Float64Array {
-  const { whitened, prior } = spread;
+  const { whitened, prior, shared } = spread;
   const count = whitened.length / TERMS;
   const out = new Float64Array((columns.length * (columns.length + 1)) / 2);
   for (let a = 0, k = 0; a < columns.length; a++) {
@@ -132,7 +142,8 @@ function leftOver(spread: DepthSpread, columns: readonly number[]): Float64Array
       const rowB = columns[b]! * count;
       let taken = 0;
       for (let i = 0; i < count; i++) taken += whitened[rowA + i]! * whitened[rowB + i]!;
-      out[k] = (a === b ? prior[columns[a]!]! : 0) - taken;
+      const together = shared === null ? 0 : shared[columns[a]! * TERMS + columns[b]!]!;
+      out[k] = (a === b ? prior[columns[a]!]! : 0) + together - taken;
     }
   }
   return out;

@@ -6,7 +6,7 @@
  */
 import { cholesky, solveLower, solveLowerTransposed } from '../num/cholesky.ts';
 import { cosineColumn, TERMS } from './instruments.ts';
-import { meanCoefficients, type Posterior } from './posterior.ts';
+import { knownMean, meanCoefficients, type Posterior } from './posterior.ts';
 import type { Axis, Field, Grid, WearSurface } from './types.ts';
 
 export const NO_AXIS: Axis = { x: 0, y: 0, leanX: 0, leanY: 0 };
@@ -26,12 +26,17 @@ export function deviationFrom(surface: WearSurface, radius: number, axis: Axis):
   return out;
 }
 
-/** The old centre: where the surface's own centre lies at the unworn depths (the bottom, unless said). */
+/**
+ * The old centre: where the surface's own centre lies at the unworn depths (the bottom, unless said), wear on a stated
+ * side left out.
+ */
 export function keptAxis(p: Posterior, unworn: { from: number; to: number }): Axis {
   const depths = [0, 0.25, 0.5, 0.75, 1].map((f) => unworn.from + f * (unworn.to - unworn.from));
   const c = meanCoefficients(p, depths);
+  const wear = knownMean(p, depths);
   const mean = (column: number) =>
-    depths.reduce((sum, _, r) => sum + c[r * TERMS + column]!, 0) / depths.length;
+    depths.reduce((sum, _, r) => sum + c[r * TERMS + column]! - wear[r * TERMS + column]!, 0) /
+    depths.length;
   return { x: mean(cosineColumn(1) + 1), y: mean(cosineColumn(1)), leanX: 0, leanY: 0 };
 }
 

@@ -62,6 +62,8 @@ export interface Smoothness {
   readonly local: number;
   /** Factor on the instruments' stated repeatability. */
   readonly noise: number;
+  /** Standard deviation of the wear on the stated side; left out: no side stated. */
+  readonly worn?: number;
   /** True where there were too few readings to learn from and fixed defaults stand. */
   readonly fixed: boolean;
 }

@@ -8,12 +8,13 @@
  */
 import { EigenvalueDecomposition, LuDecomposition, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
+import { crescentShapes, type KnownShape } from '../../src/bore/crescent.ts';
 import { depthTables, mixed } from '../../src/bore/depth.ts';
 import { design } from '../../src/bore/design.ts';
 import { freeSpread } from '../../src/bore/frame.ts';
 import { LOBES } from '../../src/bore/instruments.ts';
 import { condition, type Posterior } from '../../src/bore/posterior.ts';
-import { depthShape } from '../../src/bore/prior.ts';
+import { depthShape, knownShapeAlong } from '../../src/bore/prior.ts';
 import { sections } from '../../src/bore/sections.ts';
 import { gridSpread, wearSurface } from '../../src/bore/surface.ts';
 import type { Grid, SetupPrior, Sighting, Smoothness } from '../../src/bore/types.ts';
@@ -100,6 +101,7 @@ function denseOf(
   setups: readonly SetupPrior[],
   s: Smoothness,
   base: number,
+  wornSide: number,
 ): Dense {
   const datum = all.some((one) => one.instrument === 'radius');
   const shapes = EVERY_LOBE.map((n) => depthShape(n, s, datum));
@@ -112,10 +114,22 @@ function denseOf(
     alike.set(key, known);
     return known;
   };
+  const worn = crescentShapes(wornSide);
+  // The first few lobes of each known shape, as the product states it; how it spreads over depth is the lobes' own way.
+  const amount = ({ profile }: KnownShape, theta: number) =>
+    profile.reduce((sum, a, c) => {
+      const n = (c + 1) >> 1;
+      return sum + a * (c % 2 === 1 || c === 0 ? Math.cos(n * theta) : Math.sin(n * theta));
+    }, 0);
   const kernel = (a: Place, b: Place, lobes: readonly number[]) => {
     const at = shapesAt(a.z, b.z);
     const apart = a.theta - b.theta;
-    return lobes.reduce((sum, n) => sum + at[n]! * Math.cos(n * apart), 0);
+    const known = worn.reduce((sum, one) => {
+      const along = knownShapeAlong(one.share, s.worn!);
+      const likeness = mixed(along, depthTables([a.z], [b.z], LENGTH, s.length), 0);
+      return sum + likeness * amount(one, a.theta) * amount(one, b.theta);
+    }, 0);
+    return lobes.reduce((sum, n) => sum + at[n]! * Math.cos(n * apart), known);
   };
   const between = (
     rows: readonly Weighted[],
@@ -225,6 +239,8 @@ interface Mix {
   readonly readings: readonly (readonly [Instrument, number, number])[];
   /** At two depths: more readings than there are unknowns, which the product draws together first. */
   readonly crowded?: boolean;
+  /** Side stated to be worn, radians. */
+  readonly worn?: number;
 }
 
 const MIXES: readonly Mix[] = [
@@ -274,6 +290,15 @@ const MIXES: readonly Mix[] = [
       ['sweep', 0, 40],
     ],
   },
+  { name: 'two-point, worn side stated', worn: 2.2, readings: [['two-point', -1, 24]] },
+  {
+    name: 'two-point and a wall, worn side stated',
+    worn: 5.1,
+    readings: [
+      ['two-point', -1, 14],
+      ['wall', 2, 14],
+    ],
+  },
 ];
 
 /** Readings anywhere, of a bore that the prior did not make: values need only be some numbers near what is expected. */
@@ -316,6 +341,7 @@ function randomSmoothness(random: Random): Smoothness {
     length: about(0.6 * LENGTH, 0.4),
     local: about(0.006, 0.5),
     noise: about(1, 0.2),
+    worn: 0.1,
     fixed: false,
   };
 }
@@ -336,9 +362,10 @@ function made(mix: Mix, seed: number) {
   const random = seededRandom(seed);
   const all = randomSightings(mix, random);
   const smoothness = randomSmoothness(random);
-  const p = condition(design(all, SETUPS, LENGTH), smoothness, NOMINAL);
+  const wornSide = mix.worn ?? Number.NaN;
+  const p = condition(design(all, SETUPS, LENGTH, wornSide), smoothness, NOMINAL);
   if (p === null) throw new Error(`seed ${seed}: no posterior`);
-  return { all, p, dense: denseOf(all, SETUPS, smoothness, p.base) };
+  return { all, p, dense: denseOf(all, SETUPS, smoothness, p.base, wornSide) };
 }
 
 /** A variance's rounding as one of its square root: |a - b| = |a^2 - b^2| / (a + b), b not below 0. */

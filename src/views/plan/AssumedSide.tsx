@@ -13,8 +13,8 @@ export function AssumedSide({ bench }: { readonly bench: Worked }) {
   const hours = HOURS.includes(worn) || worn === '' ? HOURS : [...HOURS, worn];
   return (
     <p className="assumed">
-      <b>Assumed: both sides alike.</b> Diameters cannot tell which side is worn. As you see it, the
-      wear is{' '}
+      <b>Assumed: {worn === '' ? 'both sides alike' : 'the side that you said'}.</b> Diameters
+      cannot tell which side is worn. As you see it, the wear is{' '}
       <Choice
         label="Side that wore"
         value={worn}
@@ -25,7 +25,7 @@ export function AssumedSide({ bench }: { readonly bench: Worked }) {
         onChoose={(hour) => edit((now) => setWornSide(now, bore.id, survey.id, hour))}
       />
       . Wall thickness at each clock hour, or an indicator swept round at three depths, would show
-      it; the map follows measured sides only.
+      it.
     </p>
   );
 }
