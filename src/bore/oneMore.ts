@@ -138,7 +138,6 @@ function readingSpread(p: Posterior, h: Sighting, gain: Float64Array, at: DepthS
   for (let c = 0; c < TERMS; c++) {
     const g = gain[c]!;
     if (g === 0) continue;
-    if (at.shared !== null) prior += g * dot(at.shared.subarray(c * TERMS, (c + 1) * TERMS), gain);
     prior += g * g * at.prior[c]!;
     if (at.shared !== null) {
       for (let b = 0; b < TERMS; b++) prior += g * gain[b]! * at.shared[c * TERMS + b]!;

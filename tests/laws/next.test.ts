@@ -35,6 +35,7 @@ const SMOOTH: Smoothness = {
   length: 20,
   local: 0.006,
   noise: 1.2,
+  worn: 0.1,
   fixed: false,
 };
 const SPINDLE: SetupPrior = {
@@ -78,8 +79,12 @@ const asked = (frame: MapAsked['frame']): MapAsked => {
   return { grid, frame, counts };
 };
 
-function solved(sightings: readonly Sighting[], setups: readonly SetupPrior[]): Posterior {
-  const p = condition(design(sightings, setups, LENGTH), SMOOTH, 65);
+function solved(
+  sightings: readonly Sighting[],
+  setups: readonly SetupPrior[],
+  wornSide: number,
+): Posterior {
+  const p = condition(design(sightings, setups, LENGTH, wornSide), SMOOTH, 65);
   if (p === null) throw new Error('no posterior');
   return p;
 }
@@ -102,21 +107,27 @@ describe('what one reading more would do, foretold by a rank-one update', () => 
     ['diameters and a sweep, one diameter', 4, true, 'free', hand('two-point')],
     ['diameters and a sweep, one more of that sweep', 5, true, 'free', hand('sweep', { setup: 0 })],
     ['diameters and a sweep, kept', 6, true, 'kept', hand('sweep', { setup: 0 })],
-  ] as const)('%s: as solving with it, to 1e-9 of itself', (_, seed, swept, frame, one) => {
-    const setups = swept ? [SPINDLE] : [];
-    const before = scattered(seed, swept);
-    const map = asked(frame);
-    const told = nextReadings(solved(before, setups), map, [one]);
-    expect(told.length).toBeGreaterThan(0);
-    const alone = meanSd(sdOf(solved(before, setups), map), map.counts);
-    for (const next of told) {
-      const more = { ...sighting(one.instrument, next.clocks[0]!, next.depths[0]!), sd: one.sd };
-      const after = meanSd(sdOf(solved([...before, more], setups), map), map.counts);
-      expect(Math.abs(next.before - alone)).toBeLessThan(1e-9 * alone);
-      expect(Math.abs(next.after - after)).toBeLessThan(1e-9 * after);
-      expect(next.after).toBeLessThan(next.before);
-    }
-  });
+    ['diameters, worn at 4, centre free', 7, false, 'free', hand('two-point'), 2.1],
+    ['diameters and a sweep, worn at 4, kept', 8, true, 'kept', hand('sweep', { setup: 0 }), 2.1],
+  ] as const)(
+    '%s: as solving with it, to 1e-9 of itself',
+    (_, seed, swept, frame, one, side?: number) => {
+      const worn = side ?? Number.NaN;
+      const setups = swept ? [SPINDLE] : [];
+      const before = scattered(seed, swept);
+      const map = asked(frame);
+      const told = nextReadings(solved(before, setups, worn), map, [one]);
+      expect(told.length).toBeGreaterThan(0);
+      const alone = meanSd(sdOf(solved(before, setups, worn), map), map.counts);
+      for (const next of told) {
+        const more = { ...sighting(one.instrument, next.clocks[0]!, next.depths[0]!), sd: one.sd };
+        const after = meanSd(sdOf(solved([...before, more], setups, worn), map), map.counts);
+        expect(Math.abs(next.before - alone)).toBeLessThan(1e-9 * alone);
+        expect(Math.abs(next.after - after)).toBeLessThan(1e-9 * after);
+        expect(next.after).toBeLessThan(next.before);
+      }
+    },
+  );
 });
 
 describe('five readings told of at once', () => {
