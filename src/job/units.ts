@@ -88,6 +88,15 @@ export function saysUnit(text: string): boolean {
   return splitSuffix(tidy(text)).suffix !== null;
 }
 
+/** The unit that the figure of a typed reading counts in: a signed inch reading is thou. Null: it is no number. */
+export function figureUnit(typed: Typed): Unit | null {
+  const { body, suffix } = splitSuffix(tidy(typed.text));
+  const figure = readFigure(body);
+  if (figure === null) return null;
+  const thou = suffix === null && typed.unit === 'in' && figure.sign !== '';
+  return thou && !isSmall(figure.size) ? 'thou' : (suffix ?? typed.unit);
+}
+
 /**
  * A typed length as it should be shown, and typed again, in a job of the given units: its unit is added where it
  * is another. A signed figure typed in inches is thou (see `readLength`), and is shown as such beside millimetres.

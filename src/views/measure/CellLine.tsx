@@ -1,7 +1,6 @@
 /** The current cell in words: what was typed, what it means, and what can be done about it. */
-import type { Check } from '../../bore/types.ts';
 import { written } from '../../figures/written.ts';
-import { setCell, setLeftOut } from '../../job/edits.ts';
+import { setLeftOut } from '../../job/edits.ts';
 import type { Instrument } from '../../job/schema.ts';
 import type { TableReading } from '../../job/table.ts';
 import { formatDeviation } from '../../job/units.ts';
@@ -42,11 +41,6 @@ export function CellLine({ bench, laid }: CellLineProps) {
           bench={bench}
           reading={reading}
           kind={laid.table.kind}
-          use={(text) => ({
-            depth: row,
-            clock: column,
-            values: cell.text.replace(reading.text, text),
-          })}
         />
       ))}
     </div>
@@ -58,14 +52,11 @@ interface ReadingLineProps {
   readonly bench: Bench;
   readonly reading: TableReading;
   readonly kind: Instrument;
-  /** The cell's entry with this reading's text replaced. */
-  use(text: string): Parameters<typeof setCell>[3];
 }
 
-function ReadingLine({ where, bench, reading, kind, use }: ReadingLineProps) {
-  const { bore, survey, surveySeen } = bench;
+function ReadingLine({ where, bench, reading, kind }: ReadingLineProps) {
+  const { bore, survey } = bench;
   const edit = useJob((state) => state.edit);
-  const check = surveySeen?.checks.find(({ row, suspect }) => suspect && row === reading.row);
   const { leftOut } = reading;
   if (!reading.ok) {
     return (
@@ -75,37 +66,29 @@ function ReadingLine({ where, bench, reading, kind, use }: ReadingLineProps) {
     );
   }
   return (
-    <>
-      <p>
-        <b>{where}</b>{' '}
-        {leftOut ? (
-          <s>
-            <Figure text={reading.echo} />
-          </s>
-        ) : (
+    <p>
+      <b>{where}</b>{' '}
+      {leftOut ? (
+        <s>
           <Figure text={reading.echo} />
-        )}
-        <Meaning bench={bench} reading={reading} kind={kind} />{' '}
-        <button
-          type="button"
-          className="link-button"
-          onClick={() => edit((now) => setLeftOut(now, bore.id, survey.id, reading.id, !leftOut))}
-        >
-          {leftOut ? 'put it back' : 'leave it out'}
-        </button>
-      </p>
-      {check !== undefined && (
-        <Doubt
-          check={check}
-          onUse={(text) => edit((now) => setCell(now, bore.id, survey.id, use(text)))}
-        />
+        </s>
+      ) : (
+        <Figure text={reading.echo} />
       )}
-    </>
+      <Meaning bench={bench} reading={reading} kind={kind} />{' '}
+      <button
+        type="button"
+        className="link-button"
+        onClick={() => edit((now) => setLeftOut(now, bore.id, survey.id, reading.id, !leftOut))}
+      >
+        {leftOut ? 'put it back' : 'leave it out'}
+      </button>
+    </p>
   );
 }
 
 /** What a reading that counts says against the target. */
-function Meaning({ bench, reading, kind }: Omit<ReadingLineProps, 'use' | 'where'>) {
+function Meaning({ bench, reading, kind }: Omit<ReadingLineProps, 'where'>) {
   const { job, surveySeen } = bench;
   const across = kind === 'two-point' || kind === 'three-leg';
   const unit = across ? ' across' : kind === 'radius' ? ' per side' : '';
@@ -126,23 +109,5 @@ function Meaning({ bench, reading, kind }: Omit<ReadingLineProps, 'use' | 'where
       />{' '}
       of the target{across ? ', if both sides are alike' : ''}
     </>
-  );
-}
-
-interface DoubtProps {
-  readonly check: Check;
-  onUse(text: string): void;
-}
-
-function Doubt({ check: { slip, suggested }, onUse }: DoubtProps) {
-  return (
-    <p className="fault">
-      {sentence(slip)}{' '}
-      {suggested !== null && (
-        <button type="button" className="link-button" onClick={() => onUse(suggested)}>
-          use {suggested}
-        </button>
-      )}
-    </p>
   );
 }

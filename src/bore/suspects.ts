@@ -1,0 +1,92 @@
+/**
+ * Readings that stand off from what all others predict. The worst comes first and the rest is judged without it, since
+ * one bad reading drags its neighbours' predictions and, worse, all that is learned of noise and roughness.
+ */
+import { design } from './design.ts';
+import { leftOutStandOffs, precisionOf, type StandOff, standOffs } from './leaveOneOut.ts';
+import { condition, type Posterior } from './posterior.ts';
+import { learnSmoothness } from './smoothness.ts';
+import type { Smoothness } from './types.ts';
+
+/** Beyond this many standard deviations a reading is a suspect. */
+export const SUSPECT = 6;
+/**
+ * Worth a second look, with all figures learned anew without it. A bad reading makes the others look so rough that it
+ * may stand off by as little as the square root of their number.
+ */
+const SECOND_LOOK = 2.5;
+/** The most readings taken out one after the other: at most a fifth of them, so that the rest still is the survey. */
+const MOST_OUT = 8;
+const MOST_SHARE = 0.2;
+/** Learning anew is what takes time: so often at most. */
+const MOST_LEARNED = 4;
+/** With fewer others nothing can be predicted. */
+const FEWEST = 5;
+
+export interface Suspects {
+  /** Worst first, each against the readings that are not suspected. */
+  readonly found: readonly StandOff[];
+  /** What was learned without them. */
+  readonly smoothness: Smoothness;
+}
+
+/**
+ * @param learn false: `p`'s smoothness is already that of the sound readings (as while someone types), and is kept
+ */
+export function findSuspects(p: Posterior, nominalRadius: number, learn: boolean): Suspects {
+  const most = Math.min(MOST_OUT, Math.floor(MOST_SHARE * p.design.count));
+  const out: number[] = [];
+  let now = p;
+  let precision = precisionOf(p);
+  let learned = 0;
+  while (out.length < most && p.design.count - out.length > FEWEST) {
+    const worst = farthest(standOffs(precision, out));
+    if (!(off(worst) > (learn ? SECOND_LOOK : SUSPECT))) break;
+    out.push(worst.at);
+    if (!learn || learned >= MOST_LEARNED) continue;
+    learned++;
+    const again = learnedWithout(p, out, nominalRadius);
+    if (again === null) break;
+    now = again;
+    precision = precisionOf(now);
+  }
+  const found = onlyFar(precision, out);
+  // What was learned without readings that then agreed counts only where others did not agree.
+  return { found, smoothness: found.length > 0 ? now.smoothness : p.smoothness };
+}
+
+/** All readings, by what is learned from those that are not left out. */
+function learnedWithout(
+  p: Posterior,
+  out: readonly number[],
+  nominalRadius: number,
+): Posterior | null {
+  const gone = new Set(out);
+  const { sightings, setups, length, wornSide } = p.design;
+  const rest = design(
+    sightings.filter((_, i) => !gone.has(i)),
+    setups,
+    length,
+    wornSide,
+  );
+  return condition(p.design, learnSmoothness(rest, nominalRadius), nominalRadius);
+}
+
+const off = ({ residual, sd }: StandOff) => Math.abs(residual) / sd;
+
+function farthest(all: readonly StandOff[]): StandOff {
+  return all.reduce((worst, one) => (off(one) > off(worst) ? one : worst));
+}
+
+/** Takes those back in, nearest first, that agree with the rest after all. */
+function onlyFar(precision: Parameters<typeof leftOutStandOffs>[0], out: readonly number[]) {
+  let left = [...out];
+  while (left.length > 0) {
+    const judged = leftOutStandOffs(precision, left).sort((a, b) => off(b) - off(a));
+    const nearest = judged.at(-1);
+    if (nearest === undefined) return [];
+    if (off(nearest) > SUSPECT) return judged;
+    left = left.filter((i) => i !== nearest.at);
+  }
+  return [];
+}
