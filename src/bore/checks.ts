@@ -2,7 +2,7 @@
 import type { KeepoutFacts } from '../job/facts.ts';
 import type { Retyping } from '../job/slips.ts';
 import { design } from './design.ts';
-import { precisionOf, type StandOff } from './leaveOneOut.ts';
+import type { StandOff } from './leaveOneOut.ts';
 import { condition, type Posterior } from './posterior.ts';
 import { driftOf, type RowSlip, rowSlips } from './rowChecks.ts';
 import { findSuspects } from './suspects.ts';
@@ -94,7 +94,7 @@ function slipsOfRows(p: Posterior, found: readonly StandOff[], nominalRadius: nu
           slip,
         }));
   const far = new Set(found.map(({ at }) => at));
-  const drift = driftOf(p, precisionOf(p));
+  const drift = driftOf(p);
   if (drift === null || slips.length > 0) return slips;
   const others = [...far].filter((at) => at !== drift.first && at !== drift.last);
   if (others.length > 0) return slips;

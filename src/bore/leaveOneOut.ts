@@ -7,13 +7,6 @@ import { cholesky, solveLower, solveLowerTransposed } from '../num/cholesky.ts';
 import type { Posterior } from './posterior.ts';
 import { pressValues, releaseWeights } from './pressed.ts';
 
-/** The inverse of the readings' covariance, count * count and full, and that times what they depart by. */
-export interface Precision {
-  readonly count: number;
-  readonly inverse: Float64Array;
-  readonly weights: Float64Array;
-}
-
 /** How far readings stand off from what those that were not left out predict. */
 export interface StandOff {
   /** Place in the posterior's list of sightings. */
@@ -24,86 +17,99 @@ export interface StandOff {
   readonly sd: number;
 }
 
-/** Readings that may not be told from their neighbours by rounding have no more precision than this share of it. */
-const ROUNDING = 1e-12;
-
-export function precisionOf(p: Posterior): Precision {
-  const { count: n, pressed } = p.design;
-  const inverse = new Float64Array(n * n);
-  const unit = new Float64Array(n);
-  for (let j = 0; j < n; j++) {
-    unit[j] = 1;
-    const { rows } = pressValues(pressed, unit);
-    const half = solveLower(p.factor, pressed.count, rows, rows);
-    const weights = solveLowerTransposed(p.factor, pressed.count, half, half);
-    inverse.set(releaseWeights(pressed, unit, weights, p.smoothness.noise), j * n);
-    unit[j] = 0;
-  }
-  return { count: n, inverse, weights: p.weights };
+/** v P v, 1 / mm2: how much is known of that combination of the readings, one number a reading. */
+export function information({ design, factor, smoothness }: Posterior, v: Float64Array): number {
+  const { rows, rest } = pressValues(design.pressed, v);
+  const half = solveLower(factor, design.pressed.count, rows, rows);
+  return half.reduce((sum, x) => sum + x * x, rest / smoothness.noise ** 2);
 }
 
-/** Each reading that is not left out, against all others that are not. */
-export function standOffs(p: Precision, out: readonly number[] = []): StandOff[] {
-  const left = withoutReadings(p, out);
+/** Column `at` of P. */
+function column({ design, factor, smoothness }: Posterior, at: number): Float64Array {
+  const { count, pressed } = design;
+  const unit = new Float64Array(count);
+  unit[at] = 1;
+  const { rows } = pressValues(pressed, unit);
+  const half = solveLower(factor, pressed.count, rows, rows);
+  const weights = solveLowerTransposed(factor, pressed.count, half, half);
+  return releaseWeights(pressed, unit, weights, smoothness.noise);
+}
+
+/** P_ii of each reading. */
+export function ownInformation(p: Posterior): Float64Array {
+  const unit = new Float64Array(p.design.count);
+  return unit.map((_, i) => {
+    const one = unit.slice();
+    one[i] = 1;
+    return information(p, one);
+  });
+}
+
+/** Some readings left out together: what of P that takes, worked out once. */
+interface Block {
+  readonly out: readonly number[];
+  readonly columns: readonly Float64Array[];
+  /** Lower factor of P among them. */
+  readonly factor: Float64Array;
+}
+
+function blockOf(p: Posterior, out: readonly number[]): Block | null {
+  const columns = out.map((i) => column(p, i));
+  const among = Float64Array.from(columns.flatMap((c) => out.map((i) => c[i]!)));
+  const factor = cholesky(among, out.length);
+  return factor && { out, columns, factor };
+}
+
+/**
+ * Each reading that is not left out, against all others that are not.
+ * @param own `ownInformation(p)`
+ * @returns none where those left out cannot be told apart from rounding
+ */
+export function standOffs(
+  p: Posterior,
+  own: Float64Array,
+  out: readonly number[] = [],
+): StandOff[] {
+  const block = blockOf(p, out);
+  if (block === null) return [];
+  const m = out.length;
   const gone = new Set(out);
-  return Array.from({ length: p.count }, (_, i) => i)
-    .filter((i) => !gone.has(i))
-    .map((at) => {
-      const own = left.inverse[at * p.count + at]!;
-      return { at, residual: left.weights[at]! / own, sd: 1 / Math.sqrt(own) };
-    });
+  const outWeights = solveLower(block.factor, m, weightsOf(p, out));
+  const left: StandOff[] = [];
+  for (let at = 0; at < p.design.count; at++) {
+    if (gone.has(at)) continue;
+    const shared = solveLower(
+      block.factor,
+      m,
+      Float64Array.from(block.columns, (c) => c[at]!),
+    );
+    let weight = p.weights[at]!;
+    let information = own[at]!;
+    for (let k = 0; k < m; k++) {
+      weight -= shared[k]! * outWeights[k]!;
+      information -= shared[k]! * shared[k]!;
+    }
+    left.push({ at, residual: weight / information, sd: 1 / Math.sqrt(information) });
+  }
+  return left;
 }
 
 /** The readings that are left out, each against those that are not: what a fix must agree with. */
-export function leftOutStandOffs(p: Precision, out: readonly number[]): StandOff[] {
-  const factor = blockFactor(p, out);
-  if (factor === null) return [];
+export function leftOutStandOffs(p: Posterior, out: readonly number[]): StandOff[] {
+  const block = blockOf(p, out);
+  if (block === null) return [];
   const m = out.length;
-  const residual = solved(
-    factor,
-    m,
-    out.map((i) => p.weights[i]!),
-  );
+  const half = solveLower(block.factor, m, weightsOf(p, out));
+  const residual = solveLowerTransposed(block.factor, m, half);
   return out.map((at, k) => {
     const unit = new Float64Array(m);
     unit[k] = 1;
-    const half = solveLower(factor, m, unit);
-    return { at, residual: residual[k]!, sd: Math.sqrt(half.reduce((sum, x) => sum + x * x, 0)) };
+    const spread = solveLower(block.factor, m, unit);
+    const sd = Math.sqrt(spread.reduce((sum, x) => sum + x * x, 0));
+    return { at, residual: residual[k]!, sd };
   });
 }
 
-function blockFactor(p: Precision, block: readonly number[]): Float64Array | null {
-  const m = block.length;
-  const a = new Float64Array(m * m);
-  block.forEach((i, r) => {
-    block.forEach((j, c) => {
-      a[r * m + c] = p.inverse[i * p.count + j]!;
-    });
-  });
-  return cholesky(a, m);
-}
-
-function solved(factor: Float64Array, m: number, b: readonly number[]): Float64Array {
-  return solveLowerTransposed(factor, m, solveLower(factor, m, Float64Array.from(b)));
-}
-
-/** One reading after the other taken out of the inverse; those already out keep rows that mean nothing. */
-function withoutReadings(p: Precision, out: readonly number[]): Precision {
-  if (out.length === 0) return p;
-  const n = p.count;
-  const inverse = p.inverse.slice();
-  const weights = p.weights.slice();
-  for (const k of out) {
-    const row = inverse.slice(k * n, (k + 1) * n);
-    const own = row[k]!;
-    if (!(own > ROUNDING * p.inverse[k * n + k]!)) continue;
-    const weight = weights[k]! / own;
-    for (let i = 0; i < n; i++) {
-      const share = row[i]! / own;
-      weights[i] = weights[i]! - row[i]! * weight;
-      if (share === 0) continue;
-      for (let j = 0; j < n; j++) inverse[i * n + j] = inverse[i * n + j]! - share * row[j]!;
-    }
-  }
-  return { count: n, inverse, weights };
+function weightsOf(p: Posterior, out: readonly number[]): Float64Array {
+  return Float64Array.from(out, (i) => p.weights[i]!);
 }

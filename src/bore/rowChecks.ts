@@ -4,7 +4,7 @@
  */
 import { depthLobes } from './depthLobes.ts';
 import { design } from './design.ts';
-import type { Precision } from './leaveOneOut.ts';
+import { information } from './leaveOneOut.ts';
 import { condition, type Posterior } from './posterior.ts';
 import { measuredDepths } from './sections.ts';
 import { learnSmoothness } from './smoothness.ts';
@@ -162,25 +162,17 @@ const SAME_DEPTH = 0.1;
  * The first reading and its repeat, where the first place is read again at the end and the readings drifted: by
  * generalised least squares, each counting by how far into the set it lies. Else null.
  */
-export function driftOf(
-  p: Posterior,
-  precision: Precision,
-): { first: number; last: number } | null {
+export function driftOf(p: Posterior): { first: number; last: number } | null {
   const pair = repeatedFirst(p);
   if (pair === null) return null;
-  const { count, inverse, weights } = precision;
   const rows = p.design.sightings.map(({ row }) => row);
   const from = Math.min(...rows);
   const over = Math.max(...rows) - from;
-  const share = rows.map((row) => (row - from) / over);
-  let along = 0;
-  let information = 0;
-  for (let i = 0; i < count; i++) {
-    along += share[i]! * weights[i]!;
-    for (let j = 0; j < count; j++) information += share[i]! * inverse[i * count + j]! * share[j]!;
-  }
-  const drift = along / information;
-  const far = Math.abs(drift) * Math.sqrt(information) > DRIFT;
+  const share = Float64Array.from(rows, (row) => (row - from) / over);
+  const along = share.reduce((sum, x, i) => sum + x * p.weights[i]!, 0);
+  const known = information(p, share);
+  const drift = along / known;
+  const far = Math.abs(drift) * Math.sqrt(known) > DRIFT;
   return far && Math.abs(drift) <= MOST_DRIFT ? pair : null;
 }
 

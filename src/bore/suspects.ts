@@ -3,7 +3,7 @@
  * one bad reading drags its neighbours' predictions and, worse, all that is learned of noise and roughness.
  */
 import { design } from './design.ts';
-import { leftOutStandOffs, precisionOf, type StandOff, standOffs } from './leaveOneOut.ts';
+import { leftOutStandOffs, ownInformation, type StandOff, standOffs } from './leaveOneOut.ts';
 import { condition, type Posterior } from './posterior.ts';
 import { learnSmoothness } from './smoothness.ts';
 import type { Smoothness } from './types.ts';
@@ -11,15 +11,18 @@ import type { Smoothness } from './types.ts';
 /** Beyond this many standard deviations a reading is a suspect. */
 export const SUSPECT = 6;
 /**
- * Worth a second look, with all figures learned anew without it. A bad reading makes the others look so rough that it
- * may stand off by as little as the square root of their number.
+ * Worth a second look, with all figures learned anew without it: a bad reading makes the others look so rough that it
+ * may stand off by as little as the square root of their number. Of many sound ones the farthest does as much by chance.
  */
-const SECOND_LOOK = 2.5;
+function secondLook(count: number): number {
+  return Math.max(2.5, Math.sqrt(2 * Math.log(count)));
+}
 /** The most readings taken out one after the other: at most a fifth of them, so that the rest still is the survey. */
 const MOST_OUT = 8;
 const MOST_SHARE = 0.2;
-/** Learning anew is what takes time: so often at most. */
+/** Learning anew is what takes time: so often at most, and once among so many that one spoils little. */
 const MOST_LEARNED = 4;
+const MANY = 150;
 /** With fewer others nothing can be predicted. */
 const FEWEST = 5;
 
@@ -34,23 +37,26 @@ export interface Suspects {
  * @param learn false: `p`'s smoothness is already that of the sound readings (as while someone types), and is kept
  */
 export function findSuspects(p: Posterior, nominalRadius: number, learn: boolean): Suspects {
-  const most = Math.min(MOST_OUT, Math.floor(MOST_SHARE * p.design.count));
+  const { count } = p.design;
+  const worth = learn ? secondLook(count) : SUSPECT;
+  const mostLearned = !learn ? 0 : count > MANY ? 1 : MOST_LEARNED;
+  const most = Math.min(MOST_OUT, Math.floor(MOST_SHARE * count));
   const out: number[] = [];
   let now = p;
-  let precision = precisionOf(p);
+  let own = ownInformation(p);
   let learned = 0;
-  while (out.length < most && p.design.count - out.length > FEWEST) {
-    const worst = farthest(standOffs(precision, out));
-    if (!(off(worst) > (learn ? SECOND_LOOK : SUSPECT))) break;
+  while (out.length < most && count - out.length > FEWEST) {
+    const worst = farthest(standOffs(now, own, out));
+    if (!(worst !== undefined && off(worst) > worth)) break;
     out.push(worst.at);
-    if (!learn || learned >= MOST_LEARNED) continue;
+    if (learned >= mostLearned) continue;
     learned++;
     const again = learnedWithout(p, out, nominalRadius);
     if (again === null) break;
     now = again;
-    precision = precisionOf(now);
+    own = ownInformation(now);
   }
-  const found = onlyFar(precision, out);
+  const found = onlyFar(now, out);
   // What was learned without readings that then agreed counts only where others did not agree.
   return { found, smoothness: found.length > 0 ? now.smoothness : p.smoothness };
 }
@@ -74,15 +80,18 @@ function learnedWithout(
 
 const off = ({ residual, sd }: StandOff) => Math.abs(residual) / sd;
 
-function farthest(all: readonly StandOff[]): StandOff {
-  return all.reduce((worst, one) => (off(one) > off(worst) ? one : worst));
+function farthest(all: readonly StandOff[]): StandOff | undefined {
+  return all.reduce<StandOff | undefined>(
+    (worst, one) => (worst === undefined || off(one) > off(worst) ? one : worst),
+    undefined,
+  );
 }
 
 /** Takes those back in, nearest first, that agree with the rest after all. */
-function onlyFar(precision: Parameters<typeof leftOutStandOffs>[0], out: readonly number[]) {
+function onlyFar(p: Posterior, out: readonly number[]): StandOff[] {
   let left = [...out];
   while (left.length > 0) {
-    const judged = leftOutStandOffs(precision, left).sort((a, b) => off(b) - off(a));
+    const judged = leftOutStandOffs(p, left).sort((a, b) => off(b) - off(a));
     const nearest = judged.at(-1);
     if (nearest === undefined) return [];
     if (off(nearest) > SUSPECT) return judged;

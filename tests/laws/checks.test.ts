@@ -7,7 +7,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { design } from '../../src/bore/design.ts';
-import { precisionOf, standOffs } from '../../src/bore/leaveOneOut.ts';
+import { ownInformation, standOffs } from '../../src/bore/leaveOneOut.ts';
 import { condition } from '../../src/bore/posterior.ts';
 import { learnSmoothness } from '../../src/bore/smoothness.ts';
 import type { Check, Sighting } from '../../src/bore/types.ts';
@@ -36,7 +36,7 @@ function sightingsOf(s: Survey): Sighting[] {
 function predictionSd(s: Survey, row: number): number {
   const d = design(sightingsOf(s), [], s.length);
   const p = condition(d, learnSmoothness(d, s.radius), s.radius)!;
-  return standOffs(precisionOf(p)).find(({ at }) => at === row)!.sd;
+  return standOffs(p, ownInformation(p)).find(({ at }) => at === row)!.sd;
 }
 
 interface Slip {

@@ -1,7 +1,7 @@
 /** Slips that move many readings at once, two slips in one survey, and the arithmetic of leaving one out. */
 import { describe, expect, it } from 'vitest';
 import { design } from '../../src/bore/design.ts';
-import { leftOutStandOffs, precisionOf, standOffs } from '../../src/bore/leaveOneOut.ts';
+import { leftOutStandOffs, ownInformation, standOffs } from '../../src/bore/leaveOneOut.ts';
 import { condition, predicted } from '../../src/bore/posterior.ts';
 import { usualSmoothness } from '../../src/bore/smoothness.ts';
 import type { Sighting } from '../../src/bore/types.ts';
@@ -179,7 +179,7 @@ describe('leaving one out', () => {
     condition(design(all, [], 50, Math.PI), figures, 32.5)!;
   const with9 = (sd: number) =>
     posteriorOf(sightings.map((one) => (one.row === 9 ? { ...one, sd } : one)));
-  const all = precisionOf(posteriorOf(sightings));
+  const all = posteriorOf(sightings);
 
   // A reading of standard deviation s pulls its own place by v0 / (v0 + s^2) of what it is off the others' prediction,
   // v0 the variance of that: a reading as good as none gives the prediction, one of 0.05 mm then gives v0.
@@ -189,7 +189,7 @@ describe('leaving one out', () => {
     const share = (value - predicted(with9(0.05))[9]!) / off;
     const weak = (0.05 * 1.3) ** 2;
     const v0 = weak / share - weak;
-    const found = standOffs(all).find(({ at }) => at === 9)!;
+    const found = standOffs(all, ownInformation(all)).find(({ at }) => at === 9)!;
     // v0 is below 1e-3 mm2 and 1e4 mm squared 1e8: 1e-11 of `off`; rounding as in tests/laws/surface, 3e-8 mm.
     expect(Math.abs(found.residual - off)).toBeLessThan(6e-8);
     // `share` is about 0.9 and errs by two roundings over `off`, `weak / share` by as much of 0.004 mm2.
@@ -200,8 +200,9 @@ describe('leaving one out', () => {
   it('several at once: as one after the other', () => {
     const together = leftOutStandOffs(all, [9, 20]);
     const rest = sightings.filter(({ row }) => row !== 20);
-    const one = standOffs(precisionOf(posteriorOf(rest))).find(({ at }) => rest[at]!.row === 9)!;
-    const swept = standOffs(all, [20]).find(({ at }) => at === 9)!;
+    const without = posteriorOf(rest);
+    const one = standOffs(without, ownInformation(without)).find(({ at }) => rest[at]!.row === 9)!;
+    const swept = standOffs(all, ownInformation(all), [20]).find(({ at }) => at === 9)!;
     expect(swept.residual).toBeCloseTo(together[0]!.residual, 9);
     expect(swept.sd).toBeCloseTo(together[0]!.sd, 9);
     // Without one reading the middle size, from which sizes are counted, moves by less than 0.01 mm, against 1 mm of
