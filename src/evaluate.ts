@@ -1,8 +1,12 @@
 /** The application on one page: Job -> Evaluation, each stage named in order. */
 import { boreAxis } from './bore/axis.ts';
+import { checkReadings, type Earlier, type Judged, recheckReadings } from './bore/checks.ts';
 import { depthLobes } from './bore/depthLobes.ts';
 import { design } from './bore/design.ts';
 import { freeSpread } from './bore/frame.ts';
+import { mapAsked, NOTHING_NEXT, whatNext } from './bore/next.ts';
+import type { WhatNext } from './bore/nextTypes.ts';
+import { plugs } from './bore/plugs.ts';
 import { condition, type Posterior } from './bore/posterior.ts';
 import { depthMeans, profileOf } from './bore/profile.ts';
 import { axisRemarks, blindSpots, faults, turnRemarks } from './bore/remarks.ts';
@@ -19,6 +23,7 @@ import type {
   BoreAxis,
   Check,
   OvalTurn,
+  Plugs,
   Profile,
   Remark,
   Removal,
@@ -30,9 +35,11 @@ import type {
   Zone,
 } from './bore/types.ts';
 import { findZones } from './bore/zones.ts';
+import { type AtHand, gaugesAtHand } from './job/atHand.ts';
 import { clockText, clockTheta } from './job/clock.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
 import type { Decisions, Feature, Job, Survey, Units } from './job/schema.ts';
+import { pastReach, retypings } from './job/slips.ts';
 import { formatAcross, formatDepth, formatPerSide, lengthMm } from './job/units.ts';
 
 export type { BoreFacts };
@@ -48,8 +55,12 @@ export interface SurveyEvaluation {
   readonly axis: BoreAxis | null;
   /** Null where fewer than three depths show an oval that points somewhere. */
   readonly ovalTurn: OvalTurn | null;
+  /** Null where there is no surface. A quick answer keeps the last settled ones. */
+  readonly plugs: Plugs | null;
   readonly checks: readonly Check[];
   readonly blindSpots: readonly Remark[];
+  /** A quick answer keeps what was settled before. */
+  readonly next: WhatNext;
   readonly surface: WearSurface | null;
   /** Null where the bushing's outside diameter is not known: the shape stands, the target waits. */
   readonly target: Target | null;
@@ -72,7 +83,10 @@ export interface Evaluation {
 }
 
 /** What was worked out before, by survey: a change in one survey leaves the others as they are. */
-export type Memory = Map<string, { key: string; smoothness: Smoothness; done: SurveyEvaluation }>;
+export type Memory = Map<string, Remembered>;
+interface Remembered extends Outcome {
+  readonly key: string;
+}
 
 /**
  * The whole evaluation of a job. The same job gives the same answer, whatever `memory` holds.
@@ -106,7 +120,8 @@ function evaluateBore(
     name: feature.name,
     facts,
     surveys: feature.surveys.map((survey) => {
-      const found = surveyFacts(job, feature, survey);
+      const hand = gaugesAtHand(job, feature, survey, facts.length.mm);
+      const found = { ...surveyFacts(job, feature, survey), hand };
       const name = `${feature.id} ${survey.id}`;
       const key = JSON.stringify([
         job.units,
@@ -115,21 +130,17 @@ function evaluateBore(
         facts,
         found,
         feature.decisions,
+        // What is offered for a reading in doubt is spelt as the reading was.
+        survey.readings.map(({ value }) => value),
+        job.gauges,
       ]);
       const before = memory.get(name);
       if (before?.key === key) return before.done;
-      const earlier = pace === 'quick' && before?.done.surface ? before.smoothness : undefined;
-      const { done, smoothness } = evaluateSurvey(
-        job.units,
-        facts,
-        feature,
-        survey,
-        found,
-        earlier,
-      );
+      const earlier = pace === 'quick' && before?.done.surface ? before : undefined;
+      const outcome = evaluateSurvey(job, facts, feature, survey, found, earlier);
       // A quick answer leaves the key open, so that the settled one is still worked out.
-      memory.set(name, { key: earlier === undefined ? key : '', smoothness, done });
-      return done;
+      memory.set(name, { key: earlier === undefined ? key : '', ...outcome });
+      return outcome.done;
     }),
   };
 }
@@ -137,37 +148,44 @@ function evaluateBore(
 interface Outcome {
   readonly done: SurveyEvaluation;
   readonly smoothness: Smoothness;
+  /** What was learned without the readings in doubt. */
+  readonly sound: Smoothness;
 }
 
 /** One survey through every stage: readings, surface, sections, profile, target, removal, zones. */
 function evaluateSurvey(
-  units: Units,
+  job: Job,
   facts: BoreFacts,
   feature: Feature,
   survey: Survey,
-  found: SurveyFacts,
-  known: Smoothness | undefined,
+  found: SurveyFacts & { readonly hand: readonly AtHand[] },
+  earlier: Outcome | undefined,
 ): Outcome {
   const length = facts.length.mm;
   const notes = readingNotes(found, facts, feature);
   const empty = emptySurvey(survey, found, notes);
-  const waiting = usualSmoothness(1);
+  const usual = usualSmoothness(1);
+  const waiting = { smoothness: usual, sound: usual };
   if (found.readings.length === 0) {
     const why = missing('No readings yet: type the first one into the table.');
-    return { done: { ...empty, notes: [...notes, why] }, smoothness: waiting };
+    return { done: { ...empty, notes: [...notes, why] }, ...waiting };
   }
   if (!(length > 0)) {
     const why = missing('The length of the bore is missing: give it, and the map follows.');
-    return { done: { ...empty, status: 'no-length', notes: [...notes, why] }, smoothness: waiting };
+    return { done: { ...empty, status: 'no-length', notes: [...notes, why] }, ...waiting };
   }
   const sightings = thin(found.readings, length);
   const readings = design(sightings, found.setups, length, clockTheta(survey.wornSide));
   const nominalRadius = (facts.nominal.mm > 0 ? facts.nominal.mm : 0) / 2;
-  const smoothness = known ?? learnSmoothness(readings, nominalRadius);
+  const smoothness = earlier?.smoothness ?? learnSmoothness(readings, nominalRadius);
   const posterior = condition(readings, smoothness, nominalRadius);
   if (posterior === null) {
     const why = missing('These readings contradict each other so far that no surface fits them.');
-    return { done: { ...empty, status: 'failed', notes: [...notes, why] }, smoothness };
+    return {
+      done: { ...empty, status: 'failed', notes: [...notes, why] },
+      smoothness,
+      sound: smoothness,
+    };
   }
   const grid = makeGrid(length);
   const spread = gridSpread(posterior, grid);
@@ -175,18 +193,27 @@ function evaluateSurvey(
   const target = chooseTarget(facts, feature.decisions, survey, posterior, surface);
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
   const along = alongDepth(posterior, length);
-  const deepText = (z: number) => formatDepth(z, units);
+  const deepText = (z: number) => formatDepth(z, job.units);
+  // Means of thousands of points are nobody's typed readings.
+  const { checks, sound } =
+    sightings === found.readings
+      ? judge(job, facts, feature, survey, posterior, earlier)
+      : { checks: [], sound: smoothness };
   return {
     smoothness,
+    sound,
     done: {
       ...empty,
       status: 'ok',
       sightings,
       ...along,
+      plugs: earlier?.done.plugs ?? plugs(surface, along.sections),
+      checks: [...empty.checks, ...checks],
       blindSpots: [
         ...blindSpots(sightings, length, deepText),
         ...axisRemarks(along.axis, sightings),
       ],
+      next: earlier?.done.next ?? whatNext(posterior, mapAsked(surface, target, facts), found.hand),
       surface,
       target,
       removal,
@@ -195,10 +222,42 @@ function evaluateSurvey(
         ...faults(found.readings),
         ...turnRemarks(along.ovalTurn, deepText),
         ...notes,
-        ...targetNotes(target, survey, along.sections, units),
+        ...targetNotes(target, survey, along.sections, job.units),
       ],
     },
   };
+}
+
+/** The readings in doubt: by what the others predict, and by how deep their gauge gets. */
+function judge(
+  job: Job,
+  facts: BoreFacts,
+  feature: Feature,
+  survey: Survey,
+  posterior: Posterior,
+  earlier: Outcome | undefined,
+): Judged {
+  const typing = {
+    nominalRadius: facts.nominal.mm > 0 ? facts.nominal.mm / 2 : 0,
+    keepouts: facts.keepouts,
+    retypings: (row: number) => retypings(job, feature, survey.readings[row]!),
+  };
+  const before: Earlier | undefined = earlier && { ...earlier.done, sound: earlier.sound };
+  const { checks, sound } = before
+    ? recheckReadings(posterior, typing, before)
+    : checkReadings(posterior, typing);
+  const named = new Set(checks.map(({ row }) => row));
+  const deep = survey.readings.flatMap((reading, row) => {
+    const slip = named.has(row) ? null : pastReach(job, reading);
+    return slip === null ? [] : [doubt(row, slip)];
+  });
+  return { sound, checks: [...checks, ...deep] };
+}
+
+/** A check that no other reading bears on. */
+function doubt(row: number, slip: string): Check {
+  const none = { expected: Number.NaN, give: Number.NaN };
+  return { row, suspect: true, slip, suggested: null, ...none };
 }
 
 /** What the measured depths show one by one, and how they go together along the bore. */
@@ -226,13 +285,10 @@ function emptySurvey(
     profile: null,
     axis: null,
     ovalTurn: null,
-    checks: found.unusable.map(({ row, why }) => ({
-      row,
-      suspect: true,
-      slip: why,
-      suggested: null,
-    })),
+    plugs: null,
+    checks: found.unusable.map(({ row, why }) => doubt(row, why)),
     blindSpots: [],
+    next: NOTHING_NEXT,
     surface: null,
     target: null,
     removal: null,

@@ -160,6 +160,44 @@ export interface Section {
   readonly circle: { readonly x: number; readonly y: number; readonly diameter: number } | null;
 }
 
+/** A circle at one depth, or a cylinder along the bore, and how far the wall lies about it. */
+export interface Plug {
+  /** Of a circle: its centre, without lean. */
+  readonly axis: Axis;
+  /** Across, mm. */
+  readonly diameter: number;
+  /** Greatest less least distance of the wall from it, per side, mm. */
+  readonly range: number;
+}
+
+interface FourPlugs {
+  /** Least squares: the average round. */
+  readonly average: Plug | null;
+  /** Minimum zone; its diameter is midway between the two circles or cylinders. */
+  readonly zone: Plug | null;
+  /** Maximum inscribed: the biggest plug that enters. Null where nothing holds it. */
+  readonly entering: Plug | null;
+  /** Minimum circumscribed: the smallest clean-up. */
+  readonly around: Plug | null;
+}
+
+/** What enters the bore and what cleans it up; null where the points leave it open. */
+export interface Plugs {
+  /** First and last measured depth, mm: the cylinders span these. */
+  readonly from: number;
+  readonly to: number;
+  readonly sections: readonly (FourPlugs & { readonly z: number })[];
+  /** Null with one measured depth. */
+  readonly bore: FourPlugs | null;
+  /** The least-squares cone: across at the first and the last measured depth. */
+  readonly taper: {
+    readonly axis: Axis;
+    readonly from: number;
+    readonly to: number;
+    readonly range: number;
+  } | null;
+}
+
 export type ProfileShape =
   | 'straight'
   | 'taper'
@@ -266,6 +304,11 @@ export interface Remark {
 export interface Check {
   readonly row: number;
   readonly suspect: boolean;
+  /** Why it cannot be used, or the likeliest slip, in words without a full stop; 'unexplained' where none fits. */
   readonly slip: string;
+  /** The reading as it would be typed in the job's units, were the slip undone; null where only a retake helps. */
   readonly suggested: string | null;
+  /** What the other readings lead one to expect, mm as the instrument reads, and 2 sd of that; NaN where they do not. */
+  readonly expected: number;
+  readonly give: number;
 }
