@@ -7,6 +7,7 @@ import { useTable } from '../../store/useTable.ts';
 import { AddPlaces } from './AddPlaces.tsx';
 import { BushingPlaces } from './BushingPlaces.tsx';
 import { CellLine } from './CellLine.tsx';
+import { Doubts } from './Doubts.tsx';
 import { Facts, MoreFacts } from './Facts.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
 import { PlaceLine } from './PlaceLine.tsx';
@@ -51,6 +52,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
           onDone={done}
         />
       )}
+      <Doubts bench={bench} />
       <Unread table={table} />
       <Others readings={table.others} />
       <div className="settings">
