@@ -4,6 +4,7 @@ import {
   cholesky,
   choleskyInPlace,
   solveLower,
+  solveLowerMany,
   solveLowerTransposed,
 } from '../src/num/cholesky.ts';
 import { seededRandom } from '../src/num/random.ts';
@@ -91,3 +92,18 @@ describe('what has no factor', () => {
     expect(a).toEqual(Float64Array.of(2, 99, 1, 2));
   });
 });
+
+it.each([0, 1, 3, 4, 9])(
+  '%i right sides at once are each as by itself, to the last digit',
+  (many) => {
+    const n = 7;
+    const l = cholesky(positive(n), n)!;
+    const random = seededRandom(many);
+    const x = Float64Array.from({ length: many * n }, () => random.normal());
+    const each = Array.from({ length: many }, (_, k) =>
+      solveLower(l, n, x.slice(k * n, k * n + n)),
+    );
+    solveLowerMany(l, n, x);
+    expect([...x]).toEqual(each.flatMap((one) => [...one]));
+  },
+);

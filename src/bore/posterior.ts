@@ -2,7 +2,12 @@
  * The exact Gaussian posterior of the wear surface given the readings (Rasmussen and Williams, Gaussian Processes
  * for Machine Learning, 2006, algorithm 2.1), on the lobes' coefficients rather than on places.
  */
-import { choleskyInPlace, solveLower, solveLowerTransposed } from '../num/cholesky.ts';
+import {
+  choleskyInPlace,
+  solveLower,
+  solveLowerMany,
+  solveLowerTransposed,
+} from '../num/cholesky.ts';
 import { type DepthTables, depthTables, mixed } from './depth.ts';
 import type { Design } from './design.ts';
 import { cosineColumn, LOBES, sizeGain, TERMS } from './instruments.ts';
@@ -249,23 +254,25 @@ export function spreadOf(
   const { design: d } = p;
   const { count, depthOf, gain } = d.pressed;
   const terms = TERMS;
-  const rhs = new Float64Array(count);
   const like = new Float64Array(d.depths.length);
+  const answering = lobes.filter((n) => n === 0 || d.seen.includes(n)).flatMap(columnsOf);
+  const sides = new Float64Array(answering.length * count);
+  let at = 0;
   for (const n of lobes) {
     const columns = columnsOf(n);
     for (const column of columns) into.prior[column] = likeness.prior(n);
     if (!d.seen.includes(n) && n > 0) continue;
     for (let k = 0; k < like.length; k++) like[k] = likeness.with(n, k);
     for (const column of columns) {
-      for (let i = 0; i < count; i++) rhs[i] = like[depthOf[i]!]! * gain[i * terms + column]!;
-      solveLower(
-        p.factor,
-        count,
-        rhs,
-        into.whitened.subarray(column * count, (column + 1) * count),
-      );
+      for (let i = 0; i < count; i++, at++) {
+        sides[at] = like[depthOf[i]!]! * gain[i * terms + column]!;
+      }
     }
   }
+  solveLowerMany(p.factor, count, sides);
+  answering.forEach((column, nth) => {
+    into.whitened.set(sides.subarray(nth * count, (nth + 1) * count), column * count);
+  });
   if (into.shared !== null) addKnown(p, likeness, lobes.flatMap(columnsOf), into);
   return into;
 }

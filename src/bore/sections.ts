@@ -2,7 +2,7 @@
 import { fitCircle } from '../geometry/circle.ts';
 import { polarWave } from '../geometry/harmonics.ts';
 import { depthTables } from './depth.ts';
-import { cosineColumn, LOBES, TERMS } from './instruments.ts';
+import { cosineColumn, TERMS } from './instruments.ts';
 import {
   atDepth,
   type DepthSpread,
@@ -16,6 +16,8 @@ import type { Section } from './types.ts';
 const SAME_DEPTH = 0.01;
 /** Half a degree: finer than any clock position is kept by hand. */
 const STEPS = 720;
+const COSINE = Float64Array.from({ length: STEPS }, (_, i) => Math.cos((2 * Math.PI * i) / STEPS));
+const SINE = Float64Array.from({ length: STEPS }, (_, i) => Math.sin((2 * Math.PI * i) / STEPS));
 const LOBES_SAID = 6;
 
 /** The measured depths, near ones drawn together. */
@@ -67,12 +69,12 @@ function sectionOf(
   count: number,
   c: Float64Array,
 ): Omit<Section, 'give' | 'lobes'> {
-  const diameter = (theta: number) => radiusAt(c, theta) + radiusAt(c, theta + Math.PI);
   const seesOval = p.design.seen.includes(2);
   let least = 0;
   let greatest = 0;
-  const across = Float64Array.from({ length: STEPS / 2 }, (_, i) =>
-    diameter((2 * Math.PI * i) / STEPS),
+  const across = Float64Array.from(
+    { length: STEPS / 2 },
+    (_, i) => radiusAt(c, i) + radiusAt(c, i + STEPS / 2),
   );
   across.forEach((d, i) => {
     if (d < across[least]!) least = i;
@@ -93,11 +95,11 @@ function sectionOf(
   };
 }
 
-function radiusAt(c: Float64Array, theta: number): number {
+/** Radius at step i of a turn. */
+function radiusAt(c: Float64Array, i: number): number {
   let r = c[0]!;
-  for (let n = 1; n <= LOBES; n++) {
-    const k = cosineColumn(n);
-    r += c[k]! * Math.cos(n * theta) + c[k + 1]! * Math.sin(n * theta);
+  for (let k = 1, at = i; k < c.length; k += 2, at = (at + i) % STEPS) {
+    r += c[k]! * COSINE[at]! + c[k + 1]! * SINE[at]!;
   }
   return r;
 }
@@ -125,10 +127,9 @@ function circleOf(c: Float64Array): Section['circle'] {
   const x: number[] = [];
   const y: number[] = [];
   for (let i = 0; i < STEPS; i += 4) {
-    const theta = (2 * Math.PI * i) / STEPS;
-    const r = radiusAt(c, theta);
-    x.push(r * Math.sin(theta));
-    y.push(r * Math.cos(theta));
+    const r = radiusAt(c, i);
+    x.push(r * SINE[i]!);
+    y.push(r * COSINE[i]!);
   }
   const fit = fitCircle(x, y);
   if (fit.status !== 'ok') return null;

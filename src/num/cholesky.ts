@@ -136,6 +136,45 @@ export function solveLower(
 }
 
 /**
+ * Solves L x = b for many b, in place. Four at a time: their sums do not wait for one another, and each number of L is
+ * fetched once for all four.
+ *
+ * @param l n * n row-major, lower triangle read
+ * @param x one right side after the other, n numbers each; a whole number of them
+ */
+export function solveLowerMany(l: Float64Array, n: number, x: Float64Array): void {
+  const whole = x.length - (x.length % (4 * n));
+  for (let a = 0; a < whole; a += 4 * n) {
+    const b = a + n;
+    const c = b + n;
+    const d = c + n;
+    for (let i = 0; i < n; i++) {
+      const row = i * n;
+      let sa = x[a + i]!;
+      let sb = x[b + i]!;
+      let sc = x[c + i]!;
+      let sd = x[d + i]!;
+      for (let k = 0; k < i; k++) {
+        const v = l[row + k]!;
+        sa -= v * x[a + k]!;
+        sb -= v * x[b + k]!;
+        sc -= v * x[c + k]!;
+        sd -= v * x[d + k]!;
+      }
+      const pivot = l[row + i]!;
+      x[a + i] = sa / pivot;
+      x[b + i] = sb / pivot;
+      x[c + i] = sc / pivot;
+      x[d + i] = sd / pivot;
+    }
+  }
+  for (let a = whole; a < x.length; a += n) {
+    const one = x.subarray(a, a + n);
+    solveLower(l, n, one, one);
+  }
+}
+
+/**
  * Solves L^T x = b, walking L by rows so that memory is read in order.
  *
  * @param l n * n row-major, lower triangle read
