@@ -4,8 +4,7 @@ import { checkReadings, type Earlier, type Judged, recheckReadings } from './bor
 import { depthLobes } from './bore/depthLobes.ts';
 import { design } from './bore/design.ts';
 import { freeSpread } from './bore/frame.ts';
-import { mapAsked, NOTHING_NEXT, whatNext } from './bore/next.ts';
-import type { WhatNext } from './bore/nextTypes.ts';
+import { mapAsked, NOTHING_NEXT, type WhatNext, whatNext } from './bore/next.ts';
 import { plugs } from './bore/plugs.ts';
 import { condition, type Posterior } from './bore/posterior.ts';
 import { depthMeans, profileOf } from './bore/profile.ts';
@@ -83,10 +82,7 @@ export interface Evaluation {
 }
 
 /** What was worked out before, by survey: a change in one survey leaves the others as they are. */
-export type Memory = Map<string, Remembered>;
-interface Remembered extends Outcome {
-  readonly key: string;
-}
+export type Memory = Map<string, Outcome & { readonly key: string }>;
 
 /**
  * The whole evaluation of a job. The same job gives the same answer, whatever `memory` holds.

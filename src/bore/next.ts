@@ -7,13 +7,20 @@ import type { AtHand } from '../job/atHand.ts';
 import { design } from './design.ts';
 import { freeSpread } from './frame.ts';
 import { freshSet, places } from './nextPlaces.ts';
-import type { MapAsked, NextReading, WhatNext } from './nextTypes.ts';
+import type { MapAsked, NextReading } from './nextTypes.ts';
 import { meanSd, meanSdAfterEach } from './oneMore.ts';
 import { condition, type Posterior } from './posterior.ts';
 import { type Keepout, type Span, wallPlaces } from './removal.ts';
 import { betweenRows, gridSpread, variances } from './surface.ts';
 import { bestTogether } from './together.ts';
 import type { Field, SetupPrior, Sighting, Target, WearSurface } from './types.ts';
+
+export interface WhatNext {
+  /** Single readings, the best first. */
+  readonly readings: readonly NextReading[];
+  /** Set-ups not made yet, as a whole; the best first. */
+  readonly setups: readonly NextReading[];
+}
 
 export const NOTHING_NEXT: WhatNext = { readings: [], setups: [] };
 

@@ -15,13 +15,6 @@ export interface NextReading {
   readonly after: number;
 }
 
-export interface WhatNext {
-  /** Single readings, the best first. */
-  readonly readings: readonly NextReading[];
-  /** Set-ups not made yet, as a whole; the best first. */
-  readonly setups: readonly NextReading[];
-}
-
 /** What the map is: which frame its give-or-take is counted in, and which of its places count. */
 export interface MapAsked {
   readonly grid: Grid;

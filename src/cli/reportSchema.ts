@@ -181,6 +181,8 @@ const Survey = v.strictObject({
         length: v.number(),
         local: v.number(),
         noise: v.number(),
+        /** Wear on the stated side; left out where none is stated. */
+        worn: v.optional(v.number()),
         fixed: v.boolean(),
       }),
     }),

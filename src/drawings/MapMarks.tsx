@@ -56,6 +56,14 @@ export function MapMarks({ map, frame, theme }: Props) {
           />
         ) : null,
       )}
+      {map.next.map((place) => (
+        <NextRing
+          key={`next ${place.x}`}
+          x={round(place.x * frame.scaleX)}
+          y={round(place.y * frame.scaleY)}
+          theme={theme}
+        />
+      ))}
       {placed.map(({ label, x, y }) => (
         <Peak key={`${label.x} ${label.y}`} text={label.text} x={x} y={y} theme={theme} />
       ))}
@@ -124,6 +132,18 @@ function Dot({ x, y, suspect, theme }: DotProps) {
     );
   }
   return <circle cx={x} cy={y} r={2.2} fill={ink} stroke={ground} strokeWidth={1} />;
+}
+
+/** A ring round nothing: here a reading is wanted. */
+function NextRing({ x, y, theme }: Omit<DotProps, 'suspect'>) {
+  const { ink, ground } = paletteOf(theme);
+  return (
+    <g fill="none">
+      <title>Next reading</title>
+      <circle cx={x} cy={y} r={7} stroke={ground} strokeWidth={5} />
+      <circle cx={x} cy={y} r={7} stroke={ink} strokeWidth={2} strokeDasharray="4 2.6" />
+    </g>
+  );
 }
 
 interface KeepoutProps {

@@ -7,7 +7,7 @@ import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
 import { hourText } from '../job/clock.ts';
 import { inUnits, MM_PER_INCH } from '../job/units.ts';
 import { contourer, type Frame, type Point, type Polyline } from './contours.ts';
-import { type Mark, marksOf } from './marks.ts';
+import { type Mark, marksOf, nextMarks } from './marks.ts';
 import { doubtField } from './mesh.ts';
 import { KEEPOUT_NAMES } from './place.ts';
 import { resample, turned } from './sample.ts';
@@ -62,6 +62,8 @@ export interface MapFigure extends Frame {
   readonly clockTicks: readonly { readonly x: number; readonly text: string }[];
   readonly depthTicks: readonly { readonly y: number; readonly text: string }[];
   readonly marks: readonly (Mark & { readonly x: number; readonly y: number })[];
+  /** Where the next reading would touch. */
+  readonly next: readonly { readonly x: number; readonly y: number }[];
   readonly keepouts: readonly MapKeepout[];
   /** Depths between which the bushing sits, mm; left out where that is the whole wall. */
   readonly seats: readonly { readonly from: number; readonly to: number }[];
@@ -100,6 +102,7 @@ export function mapFigure(
     clockTicks: clockTicks(cut, wall.radius),
     depthTicks: depthTicks(wall.length, units),
     marks: marksOf(survey).map((mark) => ({ ...mark, x: xOf(mark.theta), y: mark.z })),
+    next: nextMarks(survey).map(({ theta, z }) => ({ x: xOf(theta), y: z })),
     keepouts: facts.keepouts.map((keepout) => mapKeepout(keepout, frame, xOf)),
     seats: facts.seats.filter(({ from, to }) => from > 1e-6 || to < wall.length - 1e-6),
     load: Number.isFinite(facts.load) ? xOf(facts.load) : null,

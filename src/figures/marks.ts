@@ -34,6 +34,17 @@ export function marksOf(survey: SurveyEvaluation): Mark[] {
   });
 }
 
+/** Where the next reading would touch, the one most worth taking; none where none is told of. */
+export function nextMarks(survey: SurveyEvaluation): { theta: number; z: number }[] {
+  const [next] = survey.next.readings;
+  if (next === undefined) return [];
+  const count = TOUCHES[next.instrument];
+  return Array.from({ length: count }, (_, k) => ({
+    theta: turned(next.clocks[0]! + (2 * Math.PI * k) / count),
+    z: next.depths[0]!,
+  }));
+}
+
 /** At most `most` of the marks, evenly chosen; suspects are always among them. */
 export function thinned(marks: readonly Mark[], most: number): Mark[] {
   if (marks.length <= most) return [...marks];

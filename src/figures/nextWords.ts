@@ -1,5 +1,6 @@
 /** What to read next, in sentences; the page and the command line say the same. */
-import type { NextReading, WhatNext } from '../bore/nextTypes.ts';
+import type { WhatNext } from '../bore/next.ts';
+import type { NextReading } from '../bore/nextTypes.ts';
 import { clockText, pairText } from '../job/clock.ts';
 import { formatDepth, formatPerSide, inUnits } from '../job/units.ts';
 import type { Units } from './steps.ts';

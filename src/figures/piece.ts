@@ -4,7 +4,7 @@ import { fromMiddle } from './bend.ts';
 import { metalAround } from './boss.ts';
 import { type Exaggeration, exaggerations } from './exaggeration.ts';
 import { stepsOf } from './map.ts';
-import { type Mark, marksOf, thinned } from './marks.ts';
+import { type Mark, marksOf, nextMarks, thinned } from './marks.ts';
 import { type WallShape, wallShape } from './mesh.ts';
 import type { Steps, Units } from './steps.ts';
 import { rangeOf, wallOf } from './wall.ts';
@@ -17,6 +17,8 @@ export interface PieceFigure {
   readonly exaggeration: Exaggeration;
   /** Readings to be drawn as pins, thinned out where there are very many. */
   readonly marks: readonly Mark[];
+  /** Where the next reading would touch. */
+  readonly next: readonly { readonly theta: number; readonly z: number }[];
   /** Angles from the middle of the map; `half` is half the width as an angle, pi all round. */
   readonly keepouts: readonly {
     readonly phi: number;
@@ -53,6 +55,7 @@ export function pieceFigure(
     metal,
     exaggeration: exaggerations(least, greatest, radius, metal),
     marks: thinned(marksOf(survey), MOST_PINS),
+    next: nextMarks(survey),
     keepouts: facts.keepouts.map(({ kind, from, to, theta, width }) => ({
       phi: Number.isNaN(theta) ? 0 : fromMiddle(theta, cut),
       from,

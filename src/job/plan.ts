@@ -59,3 +59,43 @@ export function stageOfName(name: string, isFirst: boolean): Survey['stage'] {
   if (/fit/i.test(name)) return 'fitted';
   return /pass/i.test(name) || !isFirst ? 'pass' : 'as-found';
 }
+
+/** Where to read an empty survey: what the table offers, and what a set-up more would add. */
+export interface ReadingPlan {
+  readonly clocks: readonly string[];
+  /** From the survey's face. */
+  readonly depths: readonly Typed[];
+  /** True where the gauge does not get to the bottom: deeper rows need another one. */
+  readonly short: boolean;
+}
+
+/** How far in the second depth from each face stands, as a share of the length: bell-mouths lie before it. */
+const MOUTH = 0.2;
+/** Up to here, mm, five depths would stand too near each other to tell more than three. */
+const SHORT = 40;
+
+/**
+ * Six pairs by five depths is what a careful shop reads (common practice), three in a short bore; of the five, two lie
+ * close to each face, where bores wear fastest.
+ *
+ * @param length of the bore, mm; not known: no depths
+ * @param diameter its size, mm; NaN counts as short
+ * @param reach of the gauge from its face, mm
+ */
+export function readingPlan(
+  kind: Instrument,
+  { length, diameter, reach }: { length: number; diameter: number; reach: number },
+  units: Units,
+): ReadingPlan {
+  const usual = defaultDepths(length, diameter, units);
+  const [rim, bottom] = [usual[0], usual[usual.length - 1]];
+  const unitMm = units === 'in' ? MM_PER_INCH : 1;
+  const at = (share: number): Typed => {
+    const text = ((share * length) / unitMm).toFixed(units === 'in' ? 2 : 0);
+    return { text: String(Number(text)), unit: units };
+  };
+  const five = length > SHORT && rim !== undefined && bottom !== undefined;
+  const depths = five ? [rim, at(MOUTH), at(0.5), at(1 - MOUTH), bottom] : usual;
+  const within = depths.filter(({ text }) => Number(text) * unitMm <= reach + 1e-9);
+  return { clocks: defaultClocks(kind), depths: within, short: within.length < depths.length };
+}

@@ -26,6 +26,8 @@ export interface GridCellProps {
   readonly mark: CellMark;
   /** The cursor of the drawing and the map is here. */
   readonly near: boolean;
+  /** Here the next reading is wanted. */
+  readonly next: boolean;
 }
 
 const SIGNS: Readonly<Record<Lean, string>> = { high: '−', low: '+', right: '', unknown: '' };
@@ -37,7 +39,7 @@ const SAID: Readonly<Record<Lean, string>> = {
 };
 
 export const GridCell = memo(
-  function GridCell({ row, column, size, label, text, place, mark, near }: GridCellProps) {
+  function GridCell({ row, column, size, label, text, place, mark, near, next }: GridCellProps) {
     const active = useSession(({ cell }) => {
       const at = inside(cell, size);
       return at.row === row && at.column === column;
@@ -63,6 +65,7 @@ export const GridCell = memo(
     return (
       <td
         data-near={near}
+        data-next={next}
         data-lean={mark.lean}
         data-fault={mark.fault}
         data-suspect={mark.suspect}
@@ -81,7 +84,7 @@ export const GridCell = memo(
           enterKeyHint="next"
           autoComplete="off"
           spellCheck={false}
-          aria-label={`${label}${repeats.length > 0 ? `, ${repeats.length + 1} readings` : ''}${mark.leftOut ? ', left out' : SAID[mark.lean]}${mark.suspect ? ', in doubt' : ''}`}
+          aria-label={`${label}${repeats.length > 0 ? `, ${repeats.length + 1} readings` : ''}${mark.leftOut ? ', left out' : SAID[mark.lean]}${mark.suspect ? ', in doubt' : ''}${next ? ', wanted next' : ''}`}
           aria-invalid={mark.fault}
           ref={input}
           value={draft ?? (whole ? text : first)}
@@ -107,6 +110,7 @@ export const GridCell = memo(
     a.text === b.text &&
     a.label === b.label &&
     a.near === b.near &&
+    a.next === b.next &&
     a.size.rows === b.size.rows &&
     a.size.columns === b.size.columns &&
     a.place.z === b.place.z &&

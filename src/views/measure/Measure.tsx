@@ -10,7 +10,9 @@ import { CellLine } from './CellLine.tsx';
 import { Doubts } from './Doubts.tsx';
 import { Facts, MoreFacts } from './Facts.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
+import { NextLine } from './NextLine.tsx';
 import { PlaceLine } from './PlaceLine.tsx';
+import { PlanLine } from './PlanLine.tsx';
 import type { Picked } from './picked.ts';
 import { ReadingGrid } from './ReadingGrid.tsx';
 import { StageLine } from './StageLine.tsx';
@@ -53,12 +55,14 @@ export function Measure({ bench }: { readonly bench: Bench }) {
         />
       )}
       <Doubts bench={bench} />
+      <NextLine bench={bench} />
       <Unread table={table} />
       <Others readings={table.others} />
       <div className="settings">
         <TypedHow units={job.units} />
         <MeasuredWith bench={bench} />
         <AddPlaces bench={bench} />
+        <PlanLine bench={bench} />
         <BushingPlaces job={job} bore={bore} />
         <MoreFacts job={job} bore={bore} />
         <StageLine bench={bench} />

@@ -1,6 +1,7 @@
 /** The reading table: clock positions across, depths down, one reading (or repeats of it) in a cell. */
 import { memo, type ReactNode, useEffect, useRef } from 'react';
 import type { SurveyEvaluation } from '../../evaluate.ts';
+import { placeInTable } from '../../job/offerPlace.ts';
 import type { ReadingTable, TableRow } from '../../job/table.ts';
 import { inside } from '../../store/entry.ts';
 import { usePage } from '../../store/page.ts';
@@ -26,6 +27,7 @@ export function ReadingGrid({ table, seen, says, depthHead, onPick }: ReadingGri
   const change = usePage((page) => page.change);
   const near = useSession(({ cursor }) => nearestCell(table, cursor));
   const [nearRow, nearColumn] = near.split('-').map(Number);
+  const wanted = wantedCell(table, seen);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: only notes that the focus has left the table
     <div
@@ -65,6 +67,7 @@ export function ReadingGrid({ table, seen, says, depthHead, onPick }: ReadingGri
               index={index}
               seen={seen}
               nearColumn={index === nearRow ? (nearColumn ?? -1) : -1}
+              nextColumn={index === wanted?.row ? wanted.column : -1}
               onPick={onPick}
             />
           ))}
@@ -72,6 +75,13 @@ export function ReadingGrid({ table, seen, says, depthHead, onPick }: ReadingGri
       </table>
     </div>
   );
+}
+
+/** The cell of the next reading, where the table has it and shows that kind of gauge. */
+function wantedCell(table: ReadingTable, seen: SurveyEvaluation | null) {
+  const [next] = seen?.next.readings ?? [];
+  if (next === undefined || next.instrument !== table.kind) return null;
+  return placeInTable(table, { theta: next.clocks[0]!, z: next.depths[0]! });
 }
 
 /** Where the session goes, the focus follows, as long as it was in the table. */
@@ -97,11 +107,12 @@ interface GridRowProps {
   readonly index: number;
   readonly seen: SurveyEvaluation | null;
   readonly nearColumn: number;
+  readonly nextColumn: number;
   onPick(picked: Picked): void;
 }
 
 const GridRow = memo(function GridRow(props: GridRowProps) {
-  const { table, row, index, seen, nearColumn, onPick } = props;
+  const { table, row, index, seen, nearColumn, nextColumn, onPick } = props;
   const size = { rows: table.rows.length, columns: table.clocks.length };
   return (
     <tr>
@@ -127,6 +138,7 @@ const GridRow = memo(function GridRow(props: GridRowProps) {
             place={{ theta: clock.theta, z: row.z }}
             mark={cellMark(cell, table.kind, seen)}
             near={column === nearColumn}
+            next={column === nextColumn}
           />
         );
       })}

@@ -46,9 +46,12 @@ export function makePins(): PinsPart {
     dress(piece, theme) {
       const palette = paletteOf(theme);
       const [plain, suspect] = [raw(palette.ink), raw(palette.copperText)];
-      mesh.count = Math.min(MOST, piece.marks.length);
+      const wanted = raw(palette.tealText);
+      const pins = pinsOf(piece);
+      mesh.count = pins.length;
       for (let i = 0; i < mesh.count; i++) {
-        tint.setXYZ(i, ...(piece.marks[i]!.suspect ? suspect : plain).toArray());
+        const pin = pins[i]!;
+        tint.setXYZ(i, ...(pin.wanted ? wanted : pin.suspect ? suspect : plain).toArray());
       }
       tint.needsUpdate = true;
     },
@@ -56,16 +59,15 @@ export function makePins(): PinsPart {
       const matrix = new Matrix4();
       const turn = new Quaternion();
       const size = new Vector3();
-      for (let i = 0; i < mesh.count; i++) {
-        const { theta, z, suspect } = piece.marks[i]!;
+      pinsOf(piece).forEach(({ theta, z, suspect, wanted }, i) => {
         const { at, outward } = standOn(piece.shape, theta, z, roll, exaggeration);
         turn.setFromUnitVectors(UP, new Vector3(...outward).negate());
-        size.setScalar(piece.shape.radius * (suspect ? 1.5 : 1));
+        size.setScalar(piece.shape.radius * (suspect || wanted ? 1.5 : 1));
         mesh.setMatrixAt(
           i,
           hidden(theta) ? NOWHERE : matrix.compose(new Vector3(...at), turn, size),
         );
-      }
+      });
       mesh.instanceMatrix.needsUpdate = true;
     },
     dispose() {
@@ -74,6 +76,13 @@ export function makePins(): PinsPart {
       mesh.dispose();
     },
   };
+}
+
+/** Readings that were taken, then where the next one is wanted. */
+function pinsOf({ marks, next }: PieceFigure) {
+  const wanted = next.map((place) => ({ ...place, suspect: false, wanted: true }));
+  const taken = marks.slice(0, MOST - wanted.length).map((mark) => ({ ...mark, wanted: false }));
+  return [...taken, ...wanted];
 }
 
 /** A pin for a bore of radius 1, its head on the origin and its stem along +y. */
