@@ -51,7 +51,11 @@ export function checkReadings(p: Posterior, typing: Typing): Judged {
   return {
     sound,
     checks: [
-      ...found.filter(({ at }) => !explained.has(at)).map((one) => nameSlip(p, one, typing)),
+      ...singleSlips(
+        p,
+        found.filter(({ at }) => !explained.has(at)),
+        typing,
+      ),
       ...rows.flatMap(({ places, slip }) => places.map((at) => rowCheck(p, at, slip))),
     ],
   };
@@ -67,7 +71,7 @@ export function recheckReadings(p: Posterior, typing: Typing, earlier: Earlier):
   if (judged === null) return { sound, checks: kept };
   const had = new Set(kept.map(({ row }) => row));
   const { found } = findSuspects(judged, typing.nominalRadius, false);
-  const single = found.map((one) => nameSlip(p, one, typing)).filter(({ row }) => !had.has(row));
+  const single = singleSlips(p, found, typing).filter(({ row }) => !had.has(row));
   return { sound, checks: [...single, ...kept] };
 }
 
@@ -126,6 +130,30 @@ function rowCheck(p: Posterior, at: number, slip: string): Check {
     expected: Number.NaN,
     give: Number.NaN,
   };
+}
+
+/** Two readings this near, round and along (a share of the length), that stand off alike vouch for each other. */
+const NEAR_ANGLE = 0.6;
+const NEAR_DEPTH = 0.2;
+
+/** A hollow or a lump that two readings touch is the bore's: only what slips of typing explain stays in doubt then. */
+function singleSlips(p: Posterior, found: readonly StandOff[], typing: Typing): Check[] {
+  const named = found.map((one) => ({ one, check: nameSlip(p, one, typing) }));
+  const atWall = named.filter(({ check }) => check.suggested === null);
+  return named
+    .filter(
+      (a) => a.check.suggested !== null || !atWall.some((b) => a !== b && alike(p, a.one, b.one)),
+    )
+    .map(({ check }) => check);
+}
+
+function alike(p: Posterior, one: StandOff, other: StandOff): boolean {
+  const [a, b] = [p.design.sightings[one.at]!, p.design.sightings[other.at]!];
+  if (a.instrument !== b.instrument || one.residual * other.residual < 0) return false;
+  const period = a.instrument === 'two-point' ? Math.PI : 2 * Math.PI;
+  const turn = a.theta - b.theta;
+  const apart = Math.abs(turn - period * Math.round(turn / period));
+  return apart <= NEAR_ANGLE && Math.abs(a.z - b.z) <= NEAR_DEPTH * p.design.length;
 }
 
 interface Guess {

@@ -127,6 +127,18 @@ describe('several slips in one survey', () => {
     expect(checks[1]!.slip).toMatch(/^a burr/);
   });
 
+  it('two neighbours that stand off alike are a hollow of the bore and in no doubt; far from each other they are', () => {
+    const s = plain(304);
+    const high = (rows: readonly number[]) =>
+      checksOf(jobWith(s, new Map(rows.map((row) => [row, typed(s, s.values[row]! + 0.12)]))));
+    expect(high([13, 14])).toEqual([]);
+    expect(
+      high([7, 28])
+        .map(({ row }) => row)
+        .sort((a, b) => a - b),
+    ).toEqual([7, 28]);
+  });
+
   it('a reading that nothing explains is called unexplained', () => {
     const s = plain(300);
     const checks = checksOf(jobWith(s, new Map([[13, typed(s, s.values[13]! + 3.37)]])));
