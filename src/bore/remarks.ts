@@ -201,7 +201,9 @@ function depthRemarks(
     out.push(
       missing(
         `Nothing is measured between ${deepText(ends[i - 1]!)} and ${deepText(ends[i]!)} deep; ` +
-          'what the map shows there is drawn out from its neighbours.',
+          `what the map shows there is drawn out from its neighbours. Readings at ${deepText(
+            (ends[i - 1]! + ends[i]!) / 2,
+          )} deep would tell.`,
       ),
     );
   }

@@ -40,7 +40,7 @@ export function ReadingSheet({ sheet, paper }: Props) {
       fontFamily={WORDS}
       fill="#000"
     >
-      <text x={EDGE} y={24} fontSize={7} fontWeight={600}>
+      <text x={EDGE} y={24} fontSize={titleSize(sheet.title, width)} fontWeight={600}>
         {sheet.title}
       </text>
       <text x={EDGE} y={33} fontSize={5}>
@@ -71,6 +71,11 @@ export function ReadingSheet({ sheet, paper }: Props) {
   );
 }
 
+/** As large as it fits beside the clock; a letter is about half as wide as it is high. */
+function titleSize(title: string, width: number): number {
+  return round(Math.min(7, (width - 2 * EDGE - 46) / (0.52 * Math.max(1, title.length))));
+}
+
 interface BoxesProps {
   readonly table: SheetTable;
   readonly top: number;
@@ -80,6 +85,7 @@ interface BoxesProps {
 
 function Boxes({ table: { head, columns, rows }, top, row, width }: BoxesProps) {
   const column = (width - DEPTH_WIDTH) / Math.max(1, columns.length);
+  const longest = Math.max(1, ...columns.map((text) => text.length));
   const from = top + HEAD;
   const x = (i: number) => round(EDGE + DEPTH_WIDTH + column * i);
   return (
@@ -87,7 +93,7 @@ function Boxes({ table: { head, columns, rows }, top, row, width }: BoxesProps) 
       <text x={EDGE} y={top + 5} fontSize={4} fontWeight={600}>
         {head}
       </text>
-      <g fontFamily={LETTERS} fontSize={Math.min(3.6, column / 4)}>
+      <g fontFamily={LETTERS} fontSize={round(Math.min(3.6, column / (0.65 * longest)))}>
         {columns.map((text, i) => (
           <text key={text} x={round(x(i) + column / 2)} y={from - 2} textAnchor="middle">
             {text}

@@ -115,3 +115,26 @@ describe('which way the oval runs', () => {
     expect(sentence(kind)).toBe(words);
   });
 });
+
+describe('a blind spot', () => {
+  const two = (thetas: readonly number[], depths: readonly number[]) =>
+    taken('two-point', thetas)
+      .slice(0, thetas.length)
+      .flatMap((s) => depths.map((z) => ({ ...s, z })));
+  it.each([
+    ['diameters alone', taken('two-point', clocks(6))],
+    ['three legs alone', taken('three-leg', clocks(4))],
+    ['a sweep alone', taken('sweep', clocks(8, 2 * Math.PI))],
+    ['one clock position', two([0], [5, 25, 45])],
+    ['two clock positions', two([0, 1.57], [5, 25, 45])],
+    ['one depth', two(clocks(6), [5])],
+    ['two depths', two(clocks(6), [5, 45])],
+    ['a stretch not measured', two(clocks(6), [2, 5, 8])],
+    ['pairs that take lobes for others', taken('two-point', clocks(4))],
+  ])('%s: says which reading would tell', (_, sightings) => {
+    const said = blindSpots(sightings, LENGTH, String);
+    expect(said.length).toBeGreaterThan(0);
+    for (const { text } of said)
+      expect(text).toMatch(/would( show| give| tell|\.)|Read (at|across|the)|Measure (near|in) /);
+  });
+});
