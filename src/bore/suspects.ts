@@ -9,7 +9,7 @@ import { learnSmoothness } from './smoothness.ts';
 import type { Smoothness } from './types.ts';
 
 /** Beyond this many standard deviations a reading is a suspect. */
-export const SUSPECT = 6;
+const SUSPECT = 6;
 /**
  * Worth a second look, with all figures learned anew without it: a bad reading makes the others look so rough that it
  * may stand off by as little as the square root of their number. Of many sound ones the farthest does as much by chance.

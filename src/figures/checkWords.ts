@@ -42,8 +42,8 @@ function placeOf({ instrument, theta, z }: Sighting, units: Units): string {
 function singleDoubt(check: Check, s: Sighting, units: Units): Doubt {
   const place = placeOf(s, units);
   const reads = `${formatLength(s.value, units)}${kindOf(s)}`;
-  const { bare } = written(units, check.give);
-  const expected = `${bare(check.expected)}, give or take ${bare(check.give)}`;
+  const { bare, plain } = written(units, check.give);
+  const expected = `${plain(check.expected)}${kindOf(s)}, give or take ${bare(check.give)}`;
   const text = `${place} reads ${reads}, and the others lead one to expect ${expected}. ${likely(check)}`;
   return { rows: [check.row], place, text, suggested: check.suggested };
 }
