@@ -233,12 +233,60 @@ export interface Likeness {
 
 const columnsOf = (n: number) => (n === 0 ? [0] : [cosineColumn(n), cosineColumn(n) + 1]);
 
-export function emptySpread({ design: { pressed, known } }: Posterior): DepthSpread {
+function emptySpread({ design: { pressed, known } }: Posterior): DepthSpread {
   return {
     whitened: new Float64Array(TERMS * pressed.count),
     prior: new Float64Array(TERMS),
     shared: known.length > 0 ? new Float64Array(TERMS * TERMS) : null,
   };
+}
+
+/** Up to here it is quicker to solve for each reading depth once, and add up, than for each wanted depth. */
+const FEW_DEPTHS = 32;
+
+const answers = (d: Design, n: number) => n === 0 || d.seen.includes(n);
+
+/** By column, for each reading depth: factor^-1 times what the rows there answer the column. */
+type Halves = Map<number, readonly Float64Array[]>;
+
+const halvesOf = new WeakMap<Posterior, Halves>();
+
+function depthHalves(p: Posterior): Halves {
+  const known = halvesOf.get(p);
+  if (known !== undefined) return known;
+  const { count, depthOf, gain } = p.design.pressed;
+  const columns = Array.from({ length: LOBES + 1 }, (_, n) => n)
+    .filter((n) => answers(p.design, n))
+    .flatMap(columnsOf);
+  const terms = TERMS;
+  const solved = Array.from(p.design.depths, (_, k) => {
+    const sides = new Float64Array(columns.length * count);
+    for (let i = 0; i < count; i++) {
+      if (depthOf[i] !== k) continue;
+      columns.forEach((column, nth) => {
+        sides[nth * count + i] = gain[i * terms + column]!;
+      });
+    }
+    solveLowerMany(p.factor, count, sides, Math.max(0, depthOf.indexOf(k)));
+    return sides;
+  });
+  const halves = new Map(
+    columns.map((column, nth) => [
+      column,
+      solved.map((sides) => sides.subarray(nth * count, (nth + 1) * count)),
+    ]),
+  );
+  halvesOf.set(p, halves);
+  return halves;
+}
+
+/** The parts, each as often as it says, in `into`. */
+function addUp(parts: readonly Float64Array[], shares: Float64Array, into: Float64Array): void {
+  into.fill(0);
+  parts.forEach((part, k) => {
+    const share = shares[k]!;
+    for (let i = 0; i < into.length; i++) into[i] = into[i]! + share * part[i]!;
+  });
 }
 
 /**
@@ -254,25 +302,22 @@ export function spreadOf(
   const { design: d } = p;
   const { count, depthOf, gain } = d.pressed;
   const terms = TERMS;
-  const like = new Float64Array(d.depths.length);
-  const answering = lobes.filter((n) => n === 0 || d.seen.includes(n)).flatMap(columnsOf);
-  const sides = new Float64Array(answering.length * count);
-  let at = 0;
+  const halves = d.depths.length <= FEW_DEPTHS ? depthHalves(p) : null;
   for (const n of lobes) {
     const columns = columnsOf(n);
     for (const column of columns) into.prior[column] = likeness.prior(n);
-    if (!d.seen.includes(n) && n > 0) continue;
-    for (let k = 0; k < like.length; k++) like[k] = likeness.with(n, k);
+    if (!answers(d, n)) continue;
+    const like = Float64Array.from(d.depths, (_, k) => likeness.with(n, k));
     for (const column of columns) {
-      for (let i = 0; i < count; i++, at++) {
-        sides[at] = like[depthOf[i]!]! * gain[i * terms + column]!;
+      const whitened = into.whitened.subarray(column * count, (column + 1) * count);
+      if (halves !== null) addUp(halves.get(column)!, like, whitened);
+      else {
+        for (let i = 0; i < count; i++)
+          whitened[i] = like[depthOf[i]!]! * gain[i * terms + column]!;
+        solveLower(p.factor, count, whitened, whitened);
       }
     }
   }
-  solveLowerMany(p.factor, count, sides);
-  answering.forEach((column, nth) => {
-    into.whitened.set(sides.subarray(nth * count, (nth + 1) * count), column * count);
-  });
   if (into.shared !== null) addKnown(p, likeness, lobes.flatMap(columnsOf), into);
   return into;
 }

@@ -141,20 +141,21 @@ export function solveLower(
  *
  * @param l n * n row-major, lower triangle read
  * @param x one right side after the other, n numbers each; a whole number of them
+ * @param from the first row that is not 0 in all of them
  */
-export function solveLowerMany(l: Float64Array, n: number, x: Float64Array): void {
+export function solveLowerMany(l: Float64Array, n: number, x: Float64Array, from = 0): void {
   const whole = x.length - (x.length % (4 * n));
   for (let a = 0; a < whole; a += 4 * n) {
     const b = a + n;
     const c = b + n;
     const d = c + n;
-    for (let i = 0; i < n; i++) {
+    for (let i = from; i < n; i++) {
       const row = i * n;
       let sa = x[a + i]!;
       let sb = x[b + i]!;
       let sc = x[c + i]!;
       let sd = x[d + i]!;
-      for (let k = 0; k < i; k++) {
+      for (let k = from; k < i; k++) {
         const v = l[row + k]!;
         sa -= v * x[a + k]!;
         sb -= v * x[b + k]!;

@@ -54,8 +54,8 @@ function typing(pairs: number, depths: number, pace: 'quick' | 'settled', bar?: 
 export const benches: Bench[] = [
   typing(6, 5, 'quick'),
   typing(6, 5, 'settled'),
-  typing(12, 8, 'quick', 50),
+  typing(12, 8, 'quick', 16),
   typing(12, 8, 'settled'),
-  typing(36, 16, 'quick'),
+  typing(36, 16, 'quick', 60),
   typing(36, 16, 'settled'),
 ];
