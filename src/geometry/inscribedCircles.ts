@@ -4,20 +4,45 @@ import { type Cloud, scaledColumns } from './cloud.ts';
 import { type Corners, circleThrough, widestCorner } from './triangles.ts';
 
 /** Above so many points only those are asked that a circle about the given center can touch. */
-const MANY = 20_000;
+export const MANY = 20_000;
+/** More points than this are not triangulated: so many are left of a circle without form error only. */
+const MOST = 100_000;
 /** Points this near a circle, in scaled units, touch it. */
 const TOUCHES = 1e-12;
 /** Contacts whose widest opening falls short of half a turn by less than this hold nothing. */
 const OPEN = 1e-9;
 
 /**
+ * Widest turn, in radians, without a point in it as seen from (cx, cy) in scaled units; of many
+ * points to a thousandth of a turn, on the low side.
+ */
+export function widestOpening(cloud: Cloud, cx: number, cy: number): number {
+  const [x, y] = cloud.columns as [Float64Array, Float64Array];
+  const x0 = cloud.middle[0]! + cloud.scale * cx;
+  const y0 = cloud.middle[1]! + cloud.scale * cy;
+  if (cloud.count <= MANY)
+    return widestGap(Array.from(x, (v, i) => Math.atan2(y[i]! - y0, v - x0)));
+  const step = (2 * Math.PI) / BINS;
+  const hit = new Uint8Array(BINS + 1);
+  for (let i = 0; i < x.length; i++) {
+    hit[Math.floor((Math.atan2(y[i]! - y0, x[i]! - x0) + Math.PI) / step)] = 1;
+  }
+  const angles: number[] = [];
+  hit.forEach((one, bin) => {
+    if (one > 0) angles.push(bin * step);
+  });
+  return widestGap(angles) - step;
+}
+
+/**
  * Every circle with no point of the cloud inside that is larger than all circles near it, by the
  * distance of its center from (cx, cy); scaled units. Such a circle goes through the corners of a
- * Delaunay triangle that holds its center.
+ * Delaunay triangle that holds its center. Null when too many points are left to look at.
  */
-export function inscribedCircles(cloud: Cloud, cx: number, cy: number): Circle[] {
+export function inscribedCircles(cloud: Cloud, cx: number, cy: number): Circle[] | null {
   const [x, y] = scaledColumns(cloud) as [Float64Array, Float64Array];
   const kept = x.length > MANY ? touchable(x, y, cx, cy) : null;
+  if ((kept?.length ?? x.length) > MOST) return null;
   const u = kept === null ? x : Float64Array.from(kept, (i) => x[i]!);
   const v = kept === null ? y : Float64Array.from(kept, (i) => y[i]!);
   const { triangles } = triangulated(u, v);
@@ -52,10 +77,15 @@ function isHeld(x: Float64Array, y: Float64Array, { cx, cy, r }: Circle): boolea
     const dy = y[i]! - cy;
     if (Math.abs(Math.sqrt(dx * dx + dy * dy) - r) <= TOUCHES) angles.push(Math.atan2(dy, dx));
   }
+  return widestGap(angles) < Math.PI - OPEN;
+}
+
+/** Widest turn between neighbors of some angles, in radians. */
+function widestGap(angles: number[]): number {
   angles.sort((a, b) => a - b);
   let widest = 2 * Math.PI + angles[0]! - angles[angles.length - 1]!;
   for (let i = 1; i < angles.length; i++) widest = Math.max(widest, angles[i]! - angles[i - 1]!);
-  return widest < Math.PI - OPEN;
+  return widest;
 }
 
 const BINS = 4096;

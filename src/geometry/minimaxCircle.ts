@@ -1,10 +1,18 @@
 import { type Arc, arcDistances, arcProblem, arcThrough, kasaCircle } from './arc.ts';
 import { centerAndRadius, fitCircle } from './circle.ts';
-import { type Cloud, liesOnLine, meanOf, readCloud, sampleCloud, scaledColumns } from './cloud.ts';
+import {
+  type Cloud,
+  liesOnLine,
+  meanOf,
+  readCloud,
+  sampleCloud,
+  scaledColumns,
+  scatterOf,
+} from './cloud.ts';
 import type { FitFailure } from './ending.ts';
 import type { Minimax, RoundPlace } from './fitted.ts';
 import { gainOf, signedMultipliers } from './holding.ts';
-import { inscribedCircles } from './inscribedCircles.ts';
+import { inscribedCircles, MANY, widestOpening } from './inscribedCircles.ts';
 import { isLeastRing, ringStarts, straightStrip } from './rings.ts';
 import { ROUNDING } from './tighten.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
@@ -18,6 +26,8 @@ export type MinimaxCircle =
       })
   | FitFailure;
 
+/** Circles smaller than this share of how far the points spread lie between neighbors. */
+const BETWEEN = 0.01;
 /** Points enough to set out from. */
 const FEW = 64;
 
@@ -83,7 +93,10 @@ export function minimumCircumscribedCircle(
  *
  * All of them are circles through the corners of a triangle of the Delaunay triangulation that
  * holds their center. Of more than 20 000 points, those that no circle about the least-squares
- * center can touch are left out first.
+ * center can touch are left out first; where over 100 000 remain (a circle without form error), the
+ * one that the least-squares circle shrinks to is told, and no other is looked for. Where the
+ * points leave half a turn open, seen from that center, a circle beside it that is far smaller than
+ * the points spread is none.
  *
  * @param x any length unit; the answer is in the same one
  * @param y as many as x
@@ -97,9 +110,21 @@ export function maximumInscribedCircle(x: ArrayLike<number>, y: ArrayLike<number
   const { cloud } = ring;
   const { middle, scale } = cloud;
   const [cx, cy] = least.center.map((v, d) => (v - middle[d]!) / scale) as [number, number];
-  const circles = inscribedCircles(cloud, cx, cy);
+  const open = widestOpening(cloud, cx, cy) >= Math.PI;
+  const circles = open && cloud.count > MANY ? [] : inscribedCircles(cloud, cx, cy);
+  // Of too many points to list all circles, the one that the least-squares circle shrinks to.
+  if (circles === null) {
+    const near = arcThrough(ring.mean, { cx, cy, r: least.diameter / 2 / scale });
+    const shrunk = described(cloud, tightFrom(ring, near, 'inner'), 'inner');
+    return shrunk.status === 'ok' ? { ...shrunk, larger: null } : shrunk;
+  }
   const nearest = circles[0];
   if (nearest === undefined) return { status: 'not-all-round' };
+  // On an arc, what fits between neighboring points of the wall is no bore.
+  const beside = !(Math.hypot(nearest.cx - cx, nearest.cy - cy) < nearest.r);
+  if (open && beside && nearest.r < BETWEEN * spreadOf(cloud)) {
+    return { status: 'not-all-round' };
+  }
   const held = tightFrom(ring, arcThrough([0, 0], nearest), 'inner', true);
   const found = described(cloud, held, 'inner');
   if (found.status !== 'ok') return found;
@@ -115,6 +140,12 @@ export function maximumInscribedCircle(x: ArrayLike<number>, y: ArrayLike<number
         }
       : null;
   return { ...found, larger };
+}
+
+/** Root mean square distance of the points from their mean, in scaled units. */
+function spreadOf(cloud: Cloud): number {
+  const scatter = scatterOf(cloud, meanOf(cloud));
+  return Math.sqrt(scatter[0]! + scatter[3]!);
 }
 
 /** The points, and a few of them to set out from. */

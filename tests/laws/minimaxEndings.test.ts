@@ -77,6 +77,24 @@ describe('points that tell no circle', () => {
     expect(circle('maximum-inscribed', ring(30, 40, 3.5)).status).toBe('ok');
   });
 
+  it('inscribed in a rough arc: what fits between its neighbors is no bore', () => {
+    const random = seededRandom(6);
+    for (const count of [300, 30_000]) {
+      const rough = ring(count, 50, 1.5).map(([x, y]) => {
+        const out = 1 + 2e-4 * random.normal();
+        return [x * out, y * out];
+      });
+      expect(circle('maximum-inscribed', rough)).toEqual({ status: 'not-all-round' });
+    }
+  });
+
+  it('inscribed in a hundred thousand points and more without form error: told all the same', () => {
+    const found = circle('maximum-inscribed', ring(120_000, 50));
+    if (found.status !== 'ok' || !('larger' in found)) throw new Error(found.status);
+    expect(found.larger).toBeNull();
+    expect(Math.abs(found.diameter - 100)).toBeLessThan(1e-11);
+  });
+
   it('a zone about points as near to a straight strip: too short an arc', () => {
     const random = seededRandom(5);
     const straight = Array.from({ length: 40 }, (_, i) => [i, 0.01 * random.uniform()]);
