@@ -3,22 +3,17 @@ import { boreAxis } from './bore/axis.ts';
 import { checkReadings, type Earlier, type Judged, recheckReadings } from './bore/checks.ts';
 import { depthLobes } from './bore/depthLobes.ts';
 import { design } from './bore/design.ts';
-import { freeSpread } from './bore/frame.ts';
 import { mapAsked, NOTHING_NEXT, type WhatNext, whatNext } from './bore/next.ts';
 import { plugs } from './bore/plugs.ts';
 import { condition, type Posterior } from './bore/posterior.ts';
 import { depthMeans, profileOf } from './bore/profile.ts';
 import { axisRemarks, blindSpots, faults, turnRemarks } from './bore/remarks.ts';
-import { removalMap } from './bore/removal.ts';
 import { sections } from './bore/sections.ts';
-import { sideRemarks } from './bore/sideWords.ts';
 import { learnSmoothness, usualSmoothness } from './bore/smoothness.ts';
-import { type GridSpread, gridSpread, makeGrid, wearSurface } from './bore/surface.ts';
-import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from './bore/target.ts';
+import { gridSpread, makeGrid, wearSurface } from './bore/surface.ts';
 import { thin } from './bore/thin.ts';
 import { ovalTurn } from './bore/turn.ts';
 import type {
-  Axis,
   BoreAxis,
   Check,
   OvalTurn,
@@ -34,12 +29,13 @@ import type {
   Zone,
 } from './bore/types.ts';
 import { findZones } from './bore/zones.ts';
+import { chooseTarget, missing, planRemoval, targetNotes } from './evaluate/wanted.ts';
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
-import { clockText, clockTheta } from './job/clock.ts';
+import { clockTheta } from './job/clock.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
-import type { Decisions, Feature, Job, Survey, Units } from './job/schema.ts';
+import type { Feature, Job, Survey, Units } from './job/schema.ts';
 import { pastReach, retypings } from './job/slips.ts';
-import { formatAcross, formatDepth, formatPerSide, lengthMm } from './job/units.ts';
+import { formatDepth } from './job/units.ts';
 
 export type { BoreFacts };
 
@@ -293,10 +289,6 @@ function emptySurvey(
   };
 }
 
-function missing(text: string): Remark {
-  return { kind: 'missing', text };
-}
-
 function readingNotes(found: SurveyFacts, facts: BoreFacts, feature: Feature): Remark[] {
   const notes: Remark[] = found.unusable.map(({ row, why }) => ({
     kind: 'warning',
@@ -320,85 +312,4 @@ function readingNotes(found: SurveyFacts, facts: BoreFacts, feature: Feature): R
     });
   }
   return notes;
-}
-
-/** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known. */
-function chooseTarget(
-  facts: BoreFacts,
-  decisions: Decisions,
-  survey: Survey,
-  posterior: Posterior,
-  surface: WearSurface,
-): Target | null {
-  const decided = lengthMm(decisions.target);
-  const diameter = decided > 0 ? decided : facts.bushingOutside.mm - facts.pressFit.mm;
-  if (!(diameter > 0)) return null;
-  const { axis, centreRule } = chooseAxis(decisions.centre, posterior, surface, diameter / 2);
-  const sides = assumption(posterior);
-  const worn = clockTheta(survey.wornSide);
-  const assumed =
-    sides === null || Number.isNaN(worn) ? sides : `worn at ${clockText(worn)}, as you said`;
-  return { diameter, axis, centreRule, assumed };
-}
-
-function chooseAxis(
-  centre: Decisions['centre'],
-  posterior: Posterior,
-  surface: WearSurface,
-  radius: number,
-): { axis: Axis; centreRule: Target['centreRule'] } {
-  const length = surface.grid.z[surface.grid.z.length - 1]!;
-  if (centre?.rule === 'by-hand') {
-    const or0 = (mm: number) => (Number.isNaN(mm) ? 0 : mm);
-    const axis = {
-      x: or0(lengthMm(centre.x)),
-      y: or0(lengthMm(centre.y)),
-      leanX: or0(lengthMm(centre.leanX)) / length,
-      leanY: or0(lengthMm(centre.leanY)) / length,
-    };
-    return { axis, centreRule: 'by-hand' };
-  }
-  if (centre?.rule === 'keep') {
-    const from = lengthMm(centre.unwornFrom);
-    const to = lengthMm(centre.unwornTo);
-    const unworn =
-      to > from && from >= 0 ? { from, to: Math.min(to, length) } : usualUnworn(surface.grid);
-    return { axis: keptAxis(posterior, unworn), centreRule: 'keep' };
-  }
-  return { axis: freeAxis(surface, radius), centreRule: 'free' };
-}
-
-function planRemoval(
-  posterior: Posterior,
-  surface: WearSurface,
-  spread: GridSpread,
-  target: Target,
-  facts: BoreFacts,
-): Removal {
-  const deviation = deviationFrom(surface, target.diameter / 2, target.axis);
-  const sd =
-    target.centreRule === 'free' ? freeSpread(posterior, surface.grid, spread) : surface.sd;
-  return removalMap(surface, deviation, sd, facts.seats, facts.keepouts);
-}
-
-function targetNotes(
-  target: Target | null,
-  survey: Survey,
-  sections: readonly Section[],
-  units: Units,
-): Remark[] {
-  if (target === null) {
-    return [
-      missing(
-        'The outside diameter of the new bushing is missing: give it, and the target and the removal map follow.',
-      ),
-    ];
-  }
-  if (target.assumed === null) return [];
-  return sideRemarks(sections, clockTheta(survey.wornSide), {
-    deep: (z) => formatDepth(z, units),
-    across: (mm) => formatAcross(mm, units),
-    perSide: (mm) => formatPerSide(mm, units),
-    clock: (theta) => clockText(theta),
-  });
 }

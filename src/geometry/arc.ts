@@ -1,6 +1,7 @@
 import type { Problem } from '../num/gaussNewton.ts';
-import { BLOCK_ROWS, type Block } from '../num/normalEquations.ts';
+import type { Block } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
+import { type Extremes, extremesOf } from './extremes.ts';
 
 /**
  * A circle told by one of its points p, the unit normal m there (pointing away from the center)
@@ -183,34 +184,7 @@ export function arcDistances(
   }
 }
 
-/** Least and greatest signed distance, scaled, with the first row that has each. */
-export function arcDeviations(
-  cloud: Cloud,
-  arc: Arc,
-): { low: number; high: number; lowRow: number; highRow: number } {
-  const seen = {
-    low: Number.POSITIVE_INFINITY,
-    high: Number.NEGATIVE_INFINITY,
-    lowRow: 0,
-    highRow: 0,
-  };
-  const distances = new Float64Array(Math.min(BLOCK_ROWS, cloud.count));
-  for (let from = 0; from < cloud.count; from += BLOCK_ROWS) {
-    const to = Math.min(from + BLOCK_ROWS, cloud.count);
-    arcDistances(cloud, arc, from, to, distances);
-    let { low, high, lowRow, highRow } = seen;
-    for (let i = from; i < to; i++) {
-      const f = distances[i - from]!;
-      if (f < low) {
-        low = f;
-        lowRow = i;
-      }
-      if (f > high) {
-        high = f;
-        highRow = i;
-      }
-    }
-    Object.assign(seen, { low, high, lowRow, highRow });
-  }
-  return seen;
+/** Least and greatest signed distance, scaled. */
+export function arcDeviations(cloud: Cloud, arc: Arc): Extremes {
+  return extremesOf(cloud.count, (from, to, out) => arcDistances(cloud, arc, from, to, out));
 }

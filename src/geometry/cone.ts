@@ -9,6 +9,7 @@ import type { FitFailure } from './ending.ts';
 import type { ConePlace, LeastSquares } from './fitted.ts';
 import { bestEndOfMany, magnification, polish, SURE, standardError } from './search.ts';
 import { readSolid, type Solid } from './solid.ts';
+import { reachAlong } from './wall.ts';
 
 /**
  * A taper that the points do not tell is no failure: the half-angle is then near 0, and no better
@@ -69,7 +70,8 @@ function describe(
   const error = standardError(cloud, normal);
   const unknown = openIn(state, inverse, error);
   if (unknown !== null) return unknown;
-  const { low, high, lowRow, highRow, reach } = coneDeviations(cloud, state);
+  const { low, high, lowRow, highRow } = coneDeviations(cloud, state);
+  const reach = reachAlong(cloud, state.p, state.a);
   const { middle, scale } = cloud;
   const { point, direction, radius, halfAngle } = coneShape(state, mean);
   const place = (d: 0 | 1 | 2) => middle[d]! + scale * point[d];

@@ -1,6 +1,7 @@
 import type { Problem } from '../num/gaussNewton.ts';
 import type { Block } from '../num/normalEquations.ts';
 import type { Cloud } from './cloud.ts';
+import { type Extremes, extremesOf } from './extremes.ts';
 import {
   add,
   cross,
@@ -193,44 +194,9 @@ export function axisAndRadii({ k, taper }: ConeWall, reach: number): number[][] 
   ];
 }
 
-/** Least and greatest signed distance, scaled, the first row of each, and the longest z. */
-export function coneDeviations(
-  cloud: Cloud,
-  { p, a, m, k, taper }: ConeWall,
-): { low: number; high: number; lowRow: number; highRow: number; reach: number } {
-  const [x, y, z] = cloud.columns as [Float64Array, Float64Array, Float64Array];
-  const [x0, y0, z0] = cloud.middle as [number, number, number];
-  const s = cross(a, m);
-  const cos = Math.cos(taper);
-  const sin = Math.sin(taper);
-  const inverse = 1 / cloud.scale;
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  let lowRow = 0;
-  let highRow = 0;
-  let reach = 0;
-  for (let i = 0; i < cloud.count; i++) {
-    const qx = (x[i]! - x0) * inverse - p[0];
-    const qy = (y[i]! - y0) * inverse - p[1];
-    const qz = (z[i]! - z0) * inverse - p[2];
-    const depth = qx * a[0] + qy * a[1] + qz * a[2];
-    const out = qx * m[0] + qy * m[1] + qz * m[2];
-    const side = qx * s[0] + qy * s[1] + qz * s[2];
-    const wm = 1 + k * out;
-    const ws = k * side;
-    const g = (2 * out + k * (out * out + side * side)) / (1 + Math.sqrt(wm * wm + ws * ws));
-    const f = g * cos - depth * sin;
-    if (Math.abs(depth) > reach) reach = Math.abs(depth);
-    if (f < low) {
-      low = f;
-      lowRow = i;
-    }
-    if (f > high) {
-      high = f;
-      highRow = i;
-    }
-  }
-  return { low, high, lowRow, highRow, reach };
+/** Least and greatest signed distance, scaled. */
+export function coneDeviations(cloud: Cloud, cone: ConeWall): Extremes {
+  return extremesOf(cloud.count, (from, to, out) => coneDistances(cloud, cone, from, to, out));
 }
 
 /**

@@ -1,5 +1,6 @@
 /** The Gaussian filter of roundness profiles: what is wavy apart from what is rough. */
 import { cholesky, solveLower, solveLowerTransposed } from '../num/cholesky.ts';
+import { mean } from '../num/mean.ts';
 import { bySpacing, type Spacing } from './spacing.ts';
 
 export interface FilteredProfile {
@@ -102,15 +103,6 @@ export function filterFailureInWords(failure: FilterFailure, cutoff: number): st
     case 'gap-too-wide':
       return `nothing is read between ${degrees(failure.from)} and ${degrees(failure.to)}; a cut-off of ${cutoff} undulations per revolution allows gaps of ${degrees(failure.widest)}`;
   }
-}
-
-function mean(values: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]!;
-  const first = sum / values.length;
-  let rest = 0;
-  for (let i = 0; i < values.length; i++) rest += values[i]! - first;
-  return first + rest / values.length;
 }
 
 /** Mean, cosine 1, sine 1, cosine 2, ... of evenly spaced readings. */

@@ -3,7 +3,6 @@ import { fitCone } from './cone.ts';
 import {
   axisAndRadii,
   type ConeWall,
-  coneDeviations,
   coneDistances,
   coneProblem,
   coneShape,
@@ -14,7 +13,7 @@ import type { FitFailure } from './ending.ts';
 import type { ConePlace, Minimax } from './fitted.ts';
 import { gainOf, signedMultipliers } from './holding.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
-import { squareTo, type Vector } from './wall.ts';
+import { reachAlong, squareTo, type Vector } from './wall.ts';
 
 export type MinimaxCone = (Minimax & ConePlace) | FitFailure;
 
@@ -60,7 +59,7 @@ function described(cloud: Cloud, held: Held<ConeWall>, mean: readonly number[]):
   const { point, direction, radius, halfAngle } = coneShape(state, mean);
   const place = (d: 0 | 1 | 2) => middle[d]! + scale * point[d];
   const shift = (low + high) / 2;
-  const { reach } = coneDeviations(cloud, state);
+  const reach = reachAlong(cloud, state.p, state.a);
   return {
     status: 'ok',
     axis: {

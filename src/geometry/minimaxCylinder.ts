@@ -7,9 +7,9 @@ import { readSolid, type Solid } from './solid.ts';
 import { type Held, tightenAll } from './tightenAll.ts';
 import type { Sides } from './tightRows.ts';
 import {
+  reachAlong,
   type Vector,
   type Wall,
-  wallDeviations,
   wallDistances,
   wallProblem,
   wallThrough,
@@ -85,7 +85,7 @@ function described(cloud: Cloud, held: Held<Wall>): MinimaxCylinder {
   const mean = meanOf(cloud);
   const along = a.reduce((s, v, d) => s + v * (mean[d]! - p[d]!), 0);
   const place = (d: 0 | 1 | 2) => middle[d]! + scale * (p[d] - m[d] / k + along * a[d]);
-  const { reach } = wallDeviations(cloud, state);
+  const reach = reachAlong(cloud, p, a);
   return {
     status: 'ok',
     axis: { point: [place(0), place(1), place(2)], direction: upright(a) },

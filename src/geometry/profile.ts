@@ -1,3 +1,5 @@
+import { mean } from '../num/mean.ts';
+
 /** A straight line y = intercept + slope x through points, with what its scatter leaves unknown. */
 export interface StraightLine {
   status: 'ok';
@@ -78,14 +80,4 @@ export function lineAt(line: StraightLine, x: number): { value: number; sd: numb
     value: line.meanY + line.slope * dx,
     sd: line.residualSd * Math.hypot(1 / Math.sqrt(line.count), dx / Math.sqrt(line.spreadX)),
   };
-}
-
-/** Mean, corrected once for what rounding lost. */
-function mean(values: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]!;
-  const first = sum / values.length;
-  let rest = 0;
-  for (let i = 0; i < values.length; i++) rest += values[i]! - first;
-  return first + rest / values.length;
 }

@@ -213,6 +213,21 @@ export function unit(v: Vector): Vector {
   return [v[0] / length, v[1] / length, v[2] / length];
 }
 
+/** The longest way along an axis direction from a place to any point, scaled. */
+export function reachAlong(cloud: Cloud, p: Vector, a: Vector): number {
+  const [x, y, z] = cloud.columns as [Float64Array, Float64Array, Float64Array];
+  const [x0, y0, z0] = cloud.middle as [number, number, number];
+  const inverse = 1 / cloud.scale;
+  let reach = 0;
+  for (let i = 0; i < cloud.count; i++) {
+    const qx = (x[i]! - x0) * inverse - p[0];
+    const qy = (y[i]! - y0) * inverse - p[1];
+    const qz = (z[i]! - z0) * inverse - p[2];
+    reach = Math.max(reach, Math.abs(qx * a[0] + qy * a[1] + qz * a[2]));
+  }
+  return reach;
+}
+
 /**
  * Signed distances alone, scaled.
  *

@@ -6,16 +6,15 @@
  * half a unit when the set was written, so the conditioning is put to the test too. Angles: 1e-9
  * rad and the same rounding at both ends of the length.
  */
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, it } from 'vitest';
 import { fitCone } from '../../src/geometry/cone.ts';
 import { type Random, seededRandom } from '../../src/num/random.ts';
 import { dot, lastPlace, randomDirection, type Vector } from './generated.ts';
 import { type ConeAsked, knownCone, meanAlong } from './generatedCone.ts';
+import { otherwise } from './otherwise.ts';
+import { doubled, type Places, rings, scattered, tilted } from './placings.ts';
 
 const TURN = 2 * Math.PI;
-
-type Places = (random: Random) => ConeAsked['places'];
 
 interface Kind {
   places: Places;
@@ -27,39 +26,6 @@ interface Kind {
   tail?: number;
   direction: (random: Random) => Vector;
 }
-
-const scattered =
-  (count: number, arc: number): Places =>
-  (random) =>
-    Array.from({ length: count }, (_, i) => ({
-      angle: i < 2 ? i * arc : random.uniform() * arc,
-      z: i < 4 ? i / 3 - 0.5 : random.uniform() - 0.5,
-    }));
-
-const rings =
-  (angles: number, depths: number): Places =>
-  (random) => {
-    const start = random.uniform() * TURN;
-    return Array.from({ length: angles * depths }, (_, i) => ({
-      angle: start + ((i % angles) * TURN) / angles,
-      z: Math.floor(i / angles) / (depths - 1) - 0.5,
-    }));
-  };
-
-const doubled =
-  (places: Places): Places =>
-  (random) => {
-    const once = places(random);
-    return [...once, ...once];
-  };
-
-const tilted =
-  (degrees: number) =>
-  (random: Random): Vector => {
-    const lean = (degrees * Math.PI) / 180;
-    const turn = random.uniform() * TURN;
-    return [Math.sin(lean) * Math.cos(turn), Math.sin(lean) * Math.sin(turn), Math.cos(lean)];
-  };
 
 /** From 1e-4 to 1 rad, as many in each tenfold. */
 const anyAngle = (random: Random) => 10 ** (-4 + 4 * random.uniform());
@@ -217,21 +183,9 @@ describe('least squares by another optimiser', () => {
         const out = Math.hypot(dx - foot * sx!, dy - foot * sy!, dz - foot);
         return (out - r!) * Math.cos(h!) - along * Math.sin(h!);
       };
-      const rows = x.map((_, i) => i);
       const squares = (parameters: number[]) =>
-        rows.reduce((s, row) => s + distance(parameters, row) ** 2, 0);
-      const { parameterValues: other } = levenbergMarquardt(
-        { x: rows, y: rows.map(() => 0) },
-        (parameters: number[]) => (row: number) => distance(parameters, row),
-        {
-          initialValues: start,
-          gradientDifference: 1e-4,
-          centralDifference: true,
-          damping: 1e-2,
-          maxIterations: 200,
-          errorTolerance: 0,
-        },
-      );
+        x.reduce((s, _, row) => s + distance(parameters, row) ** 2, 0);
+      const { parameters: other } = otherwise(x.length, start, distance);
       const fit = fitCone(x, y, z);
       if (fit.status !== 'ok') throw new Error(fit.status);
       const { point, direction } = fit.axis;

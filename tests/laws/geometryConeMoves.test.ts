@@ -9,8 +9,9 @@ import { describe, expect, it } from 'vitest';
 import { fitCone } from '../../src/geometry/cone.ts';
 import { fitCylinder } from '../../src/geometry/cylinder.ts';
 import { seededRandom } from '../../src/num/random.ts';
-import { dot, lastPlace, randomDirection, squareTo, unit, type Vector } from './generated.ts';
+import { dot, lastPlace, randomDirection, unit, type Vector } from './generated.ts';
 import { knownCone } from './generatedCone.ts';
+import { mapped, movesWithItsPoints, shuffled } from './solidMoves.ts';
 
 const cones = fc
   .record({
@@ -38,9 +39,6 @@ const cones = fc
     }).columns;
   });
 
-const shifts = fc.double({ min: -1000, max: 1000, noNaN: true });
-const scales = fc.double({ min: 0.001, max: 1000, noNaN: true });
-
 function cone(columns: Float64Array[]) {
   const fit = fitCone(columns[0]!, columns[1]!, columns[2]!);
   if (fit.status !== 'ok') throw new Error(fit.status);
@@ -48,23 +46,6 @@ function cone(columns: Float64Array[]) {
 }
 
 type Answer = ReturnType<typeof cone>;
-
-/** Every point through a linear map and a shift. */
-function mapped(columns: Float64Array[], rows: number[][], shift: number[]): Float64Array[] {
-  return rows.map((row, d) =>
-    columns[0]!.map((_, i) => {
-      const place = columns.map((column) => column[i]!);
-      return shift[d]! + dot(row, place);
-    }),
-  );
-}
-
-function shuffled(columns: Float64Array[], seed: number): Float64Array[] {
-  const random = seededRandom(seed);
-  const order = Array.from(columns[0]!, (_, row) => ({ row, key: random.uniform() }));
-  order.sort((a, b) => a.key - b.key);
-  return columns.map((column) => Float64Array.from(order, ({ row }) => column[row]!));
-}
 
 /** Distance along the axis between the outermost points. */
 function lengthOf(columns: Float64Array[], { axis }: Answer): number {
@@ -99,34 +80,7 @@ describe('a cone', () => {
   };
   const few = { numRuns: 60 };
 
-  it('turns and moves with its points, whatever the axis', () => {
-    fc.assert(
-      fc.property(cones, fc.integer(), shifts, shifts, shifts, (columns, seed, ...shift) => {
-        const first = randomDirection(seededRandom(seed));
-        const [second, third] = squareTo(first);
-        same(columns, [first, second, third], shift, 1);
-      }),
-      few,
-    );
-  });
-
-  it('is mirrored, and grows, with its points', () => {
-    fc.assert(
-      fc.property(cones, scales, (columns, k) =>
-        same(
-          columns,
-          [
-            [0, k, 0],
-            [k, 0, 0],
-            [0, 0, k],
-          ],
-          [0, 0, 0],
-          k,
-        ),
-      ),
-      few,
-    );
-  });
+  movesWithItsPoints(cones, same, few);
 
   it('does not ask for the order of its points, nor how often each was read', () => {
     fc.assert(

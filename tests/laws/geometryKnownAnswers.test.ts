@@ -18,6 +18,7 @@ import {
   randomDirection,
   type Vector,
 } from './generated.ts';
+import { doubled, type Places, rings, scattered, tilted } from './placings.ts';
 
 const TURN = 2 * Math.PI;
 
@@ -65,8 +66,6 @@ function checkCircle(random: Random, { count, arc, form, off, tail = 1 }: Circle
   expect(Math.abs(fit.deviation.range - range)).toBeLessThan(near);
 }
 
-type Places = (random: Random) => CylinderAsked['places'];
-
 interface CylinderKind {
   places: Places;
   /** length over radius */
@@ -76,39 +75,6 @@ interface CylinderKind {
   tail?: number;
   direction: (random: Random) => Vector;
 }
-
-const scattered =
-  (count: number, arc: number): Places =>
-  (random) =>
-    Array.from({ length: count }, (_, i) => ({
-      angle: i < 2 ? i * arc : random.uniform() * arc,
-      z: i < 4 ? i / 3 - 0.5 : random.uniform() - 0.5,
-    }));
-
-const rings =
-  (angles: number, depths: number): Places =>
-  (random) => {
-    const start = random.uniform() * TURN;
-    return Array.from({ length: angles * depths }, (_, i) => ({
-      angle: start + ((i % angles) * TURN) / angles,
-      z: Math.floor(i / angles) / (depths - 1) - 0.5,
-    }));
-  };
-
-const doubled =
-  (places: Places): Places =>
-  (random) => {
-    const once = places(random);
-    return [...once, ...once];
-  };
-
-const tilted =
-  (degrees: number) =>
-  (random: Random): Vector => {
-    const lean = (degrees * Math.PI) / 180;
-    const turn = random.uniform() * TURN;
-    return [Math.sin(lean) * Math.cos(turn), Math.sin(lean) * Math.sin(turn), Math.cos(lean)];
-  };
 
 const usual = { slim: 1.5, form: () => 0.1, off: 1, direction: randomDirection };
 

@@ -18,10 +18,10 @@ import {
   knownCylinder,
   lastPlace,
   randomDirection,
-  squareTo,
   unit,
   type Vector,
 } from './generated.ts';
+import { mapped, movesWithItsPoints, shuffled } from './solidMoves.ts';
 
 const TURN = 2 * Math.PI;
 
@@ -77,27 +77,6 @@ function cylinder(columns: Float64Array[]) {
   const fit = fitCylinder(columns[0]!, columns[1]!, columns[2]!);
   if (fit.status !== 'ok') throw new Error(fit.status);
   return { ...fit, near: 8 * lastPlace(columns) * fit.conditioning };
-}
-
-/** Every point through a linear map and a shift. */
-function mapped(columns: Float64Array[], rows: number[][], shift: number[]): Float64Array[] {
-  return rows.map((row, d) =>
-    columns[0]!.map(
-      (_, i) =>
-        shift[d]! +
-        dot(
-          row,
-          columns.map((column) => column[i]!),
-        ),
-    ),
-  );
-}
-
-function shuffled(columns: Float64Array[], seed: number): Float64Array[] {
-  const random = seededRandom(seed);
-  const order = Array.from(columns[0]!, (_, row) => ({ row, key: random.uniform() }));
-  order.sort((a, b) => a.key - b.key);
-  return columns.map((column) => Float64Array.from(order, ({ row }) => column[row]!));
 }
 
 describe('a circle', () => {
@@ -241,34 +220,7 @@ describe('a cylinder', () => {
   };
   const few = { numRuns: 60 };
 
-  it('turns and moves with its points, whatever the axis', () => {
-    fc.assert(
-      fc.property(cylinders, fc.integer(), shifts, shifts, shifts, (columns, seed, ...shift) => {
-        const first = randomDirection(seededRandom(seed));
-        const [second, third] = squareTo(first);
-        same(columns, [first, second, third], shift, 1);
-      }),
-      few,
-    );
-  });
-
-  it('is mirrored, and grows, with its points', () => {
-    fc.assert(
-      fc.property(cylinders, scales, (columns, k) =>
-        same(
-          columns,
-          [
-            [0, k, 0],
-            [k, 0, 0],
-            [0, 0, k],
-          ],
-          [0, 0, 0],
-          k,
-        ),
-      ),
-      few,
-    );
-  });
+  movesWithItsPoints(cylinders, same, few);
 
   it('does not ask for the order of its points, nor how often each was read', () => {
     fc.assert(

@@ -17,6 +17,7 @@ import { KINDS, made } from './minimaxKinds.ts';
 import { checkKnown } from './minimaxKnown.ts';
 import { linearStep, sequentialLinear } from './minimaxLinear.ts';
 import { faults } from './optimum.ts';
+import { movesWithItsPoints } from './solidMoves.ts';
 
 const TURN = 2 * Math.PI;
 const SETS = 20;
@@ -95,7 +96,6 @@ describe('a cone', () => {
     .record({ seed: fc.integer(), count: fc.integer({ min: 20, max: 60 }) })
     .map(coneOf);
   const few = { numRuns: 50 };
-  const shifts = fc.double({ min: -1000, max: 1000, noNaN: true });
 
   const same = (columns: Float64Array[], rows: number[][], shift: number[], scale: number) => {
     const before = cone(columns);
@@ -127,34 +127,7 @@ describe('a cone', () => {
     expect(after.contacts).toEqual(before.contacts);
   };
 
-  it('turns and moves with its points, whatever the axis', () => {
-    fc.assert(
-      fc.property(sets, fc.integer(), shifts, shifts, shifts, (columns, seed, ...shift) => {
-        const first = randomDirection(seededRandom(seed));
-        const [second, third] = squareTo(first);
-        same(columns, [first, second, third], shift, 1);
-      }),
-      few,
-    );
-  });
-
-  it('is mirrored, and grows, with its points', () => {
-    fc.assert(
-      fc.property(sets, fc.double({ min: 0.001, max: 1000, noNaN: true }), (columns, k) =>
-        same(
-          columns,
-          [
-            [0, k, 0],
-            [k, 0, 0],
-            [0, 0, k],
-          ],
-          [0, 0, 0],
-          k,
-        ),
-      ),
-      few,
-    );
-  });
+  movesWithItsPoints(sets, same, few);
 
   it('has a zone no wider than the least-squares cone, nor than with one point more', () => {
     fc.assert(

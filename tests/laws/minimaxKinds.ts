@@ -3,6 +3,7 @@ import type { Random } from '../../src/num/random.ts';
 import { randomDirection, type Vector } from './generated.ts';
 import { type Asked, type Known, knownMinimax, type Place } from './generatedMinimax.ts';
 import type { Criterion } from './optimum.ts';
+import { rings, tilted } from './placings.ts';
 
 const TURN = 2 * Math.PI;
 
@@ -33,24 +34,6 @@ const scattered =
       angle: start + (i < 2 ? i * arc : random.uniform() * arc),
       z: i < 4 ? i / 3 - 0.5 : random.uniform() - 0.5,
     }));
-  };
-
-const rings =
-  (angles: number, depths: number) =>
-  (random: Random): Place[] => {
-    const start = random.uniform() * TURN;
-    return Array.from({ length: angles * depths }, (_, i) => ({
-      angle: start + ((i % angles) * TURN) / angles,
-      z: Math.floor(i / angles) / (depths - 1) - 0.5,
-    }));
-  };
-
-const tilted =
-  (degrees: number) =>
-  (random: Random): Vector => {
-    const lean = (degrees * Math.PI) / 180;
-    const turn = random.uniform() * TURN;
-    return [Math.sin(lean) * Math.cos(turn), Math.sin(lean) * Math.sin(turn), Math.cos(lean)];
   };
 
 const usual = {

@@ -10,17 +10,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../src/num/random.ts';
-import {
-  cross,
-  dot,
-  lastPlace,
-  randomDirection,
-  squareTo,
-  unit,
-  type Vector,
-} from './generated.ts';
+import { cross, dot, lastPlace, unit, type Vector } from './generated.ts';
 import { CIRCLES, CRITERIA, CYLINDERS, circleOf, cylinderOf } from './minimaxSets.ts';
 import type { Criterion } from './optimum.ts';
+import { mapped, movesWithItsPoints } from './solidMoves.ts';
 
 const criteria = fc.constantFrom(...CRITERIA);
 const angles = fc.double({ min: -10, max: 10, noNaN: true });
@@ -55,20 +48,6 @@ function cylinder(columns: Float64Array[], criterion: Criterion) {
   const fit = CYLINDERS[criterion](columns[0]!, columns[1]!, columns[2]!);
   if (fit.status !== 'ok') throw new Error(fit.status);
   return bounded(columns, fit, criterion === 'minimum-zone' ? 6 : 5);
-}
-
-/** Every point through a linear map and a shift. */
-function mapped(columns: Float64Array[], rows: number[][], shift: number[]): Float64Array[] {
-  return rows.map((row, d) =>
-    columns[0]!.map(
-      (_, i) =>
-        shift[d]! +
-        dot(
-          row,
-          columns.map((column) => column[i]!),
-        ),
-    ),
-  );
 }
 
 /** Shuffled columns, with the old row of every new one. */
@@ -209,43 +188,11 @@ describe('a cylinder', () => {
     expect(after.contacts).toEqual(before.contacts);
   };
 
-  it('turns and moves with its points, whatever the axis', () => {
-    fc.assert(
-      fc.property(
-        sets,
-        criteria,
-        seeds,
-        shifts,
-        shifts,
-        shifts,
-        (columns, criterion, seed, ...shift) => {
-          const first = randomDirection(seededRandom(seed));
-          const [second, third] = squareTo(first);
-          same(columns, criterion, [first, second, third], shift, 1);
-        },
-      ),
-      few,
-    );
-  });
-
-  it('is mirrored, and grows, with its points', () => {
-    fc.assert(
-      fc.property(sets, criteria, scales, (columns, criterion, k) =>
-        same(
-          columns,
-          criterion,
-          [
-            [0, k, 0],
-            [k, 0, 0],
-            [0, 0, k],
-          ],
-          [0, 0, 0],
-          k,
-        ),
-      ),
-      few,
-    );
-  });
+  movesWithItsPoints(
+    fc.tuple(sets, criteria),
+    ([columns, criterion], ...move) => same(columns, criterion, ...move),
+    few,
+  );
 
   it('does not ask for the order of its points', () => {
     fc.assert(
