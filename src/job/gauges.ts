@@ -20,6 +20,8 @@ export interface GaugeKind {
   readonly repeatability: number;
   /** How deep from its face it reads, mm. */
   readonly reach: number;
+  /** How deep the longest of its kind gets, mm: a reading past this is in doubt though nobody stated a reach. */
+  readonly longest: number;
   /** What it cannot see, in one sentence. */
   readonly blindTo: string;
 }
@@ -34,6 +36,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.0025,
     repeatability: 0.01,
     reach: 120,
+    longest: 300,
     blindTo: NO_SIDE,
   },
   {
@@ -43,6 +46,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.0025,
     repeatability: 0.004,
     reach: 150,
+    longest: 400,
     blindTo: NO_SIDE,
   },
   {
@@ -52,6 +56,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.01,
     repeatability: 0.025,
     reach: 16,
+    longest: 20,
     blindTo: `${NO_SIDE} Its jaws do not reach past the first 16 mm (5/8 in).`,
   },
   {
@@ -61,6 +66,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.0025,
     repeatability: 0.013,
     reach: 100,
+    longest: 300,
     blindTo: NO_SIDE,
   },
   {
@@ -70,6 +76,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.0025,
     repeatability: 0.004,
     reach: 100,
+    longest: 300,
     blindTo: 'It cannot see an oval: it reads the mean of it at every turn.',
   },
   {
@@ -79,6 +86,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.01,
     repeatability: 0.005,
     reach: 75,
+    longest: 200,
     blindTo: 'It cannot see the size, or where the centre is.',
   },
   {
@@ -88,6 +96,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.01,
     repeatability: 0.025,
     reach: 40,
+    longest: 60,
     blindTo: 'It sees the worn side only as truly as the boss is round and concentric outside.',
   },
   {
@@ -97,6 +106,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.01,
     repeatability: 0.008,
     reach: 100,
+    longest: 300,
     blindTo: 'It sees everything, as truly as the pin is centred and straight.',
   },
   {
@@ -106,6 +116,7 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     resolution: 0.001,
     repeatability: 0.02,
     reach: 300,
+    longest: 2000,
     blindTo: 'It sees everything that it points at.',
   },
 ];

@@ -70,15 +70,14 @@ export function pastReach(job: Job, reading: Reading): string | null {
   const gauge = gaugeOf(job.gauges, reading.gauge);
   if (gauge === undefined || reading.leftOut) return null;
   const { mm, stated } = gaugeFigures(gauge).reach;
-  if (!(lengthMm(reading.depth) > (stated ? mm : TYPICAL_MORE * mm) + REACH_SLACK)) return null;
+  const most = stated ? mm + REACH_SLACK : kindOfGauge(gauge).longest;
+  if (!(lengthMm(reading.depth) > most)) return null;
   const kind = stated ? '' : ', as is typical of its kind';
   return `deeper than its gauge reaches: ${formatDepth(mm, job.units)} from the face${kind}`;
 }
 
 /** Depths are typed to the nearest 1/64 in or half millimetre. */
 const REACH_SLACK = 0.5;
-/** A gauge whose reach nobody stated may reach deeper than its kind does as a rule. */
-const TYPICAL_MORE = 1.25;
 
 /** A plain decimal number, its parts as they were typed. */
 interface Spelling {

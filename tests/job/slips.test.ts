@@ -125,4 +125,15 @@ describe('reach', () => {
     );
     expect(reach(typing, { reach: { text: '19.6', unit: 'mm' } })).toBeNull();
   });
+
+  it('of a gauge with a long shaft: deeper than its kind usually gets is no doubt, unless its reach is stated', () => {
+    const deep = (change: Partial<Job['gauges'][number]>) => {
+      const job = jobWith({ ...typing, type: 'telescoping' });
+      const gauges = [{ ...job.gauges[0]!, ...change }];
+      const depth = { text: '200', unit: 'mm' } as const;
+      return pastReach({ ...job, gauges }, { ...readingOf(job), depth });
+    };
+    expect(deep({})).toBeNull();
+    expect(deep({ reach: { text: '120', unit: 'mm' } })).toMatch(/^deeper than its gauge reaches/);
+  });
 });
