@@ -9,7 +9,7 @@ import { condition, type Posterior } from './bore/posterior.ts';
 import { depthMeans, profileOf } from './bore/profile.ts';
 import { axisRemarks, blindSpots, faults, turnRemarks } from './bore/remarks.ts';
 import { sections } from './bore/sections.ts';
-import { learnSmoothness, usualSmoothness } from './bore/smoothness.ts';
+import { usualSmoothness } from './bore/smoothness.ts';
 import { gridSpread, makeGrid, wearSurface } from './bore/surface.ts';
 import { thin } from './bore/thin.ts';
 import { ovalTurn } from './bore/turn.ts';
@@ -29,6 +29,7 @@ import type {
   Zone,
 } from './bore/types.ts';
 import { findZones } from './bore/zones.ts';
+import { chooseSmoothness } from './evaluate/given.ts';
 import { chooseTarget, missing, planRemoval, targetNotes } from './evaluate/wanted.ts';
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
 import { clockTheta } from './job/clock.ts';
@@ -169,7 +170,8 @@ function evaluateSurvey(
   const sightings = thin(found.readings, length);
   const readings = design(sightings, found.setups, length, clockTheta(survey.wornSide));
   const nominalRadius = (facts.nominal.mm > 0 ? facts.nominal.mm : 0) / 2;
-  const smoothness = earlier?.smoothness ?? learnSmoothness(readings, nominalRadius);
+  const before = earlier?.smoothness;
+  const smoothness = chooseSmoothness(readings, nominalRadius, feature.decisions, before);
   const posterior = condition(readings, smoothness, nominalRadius);
   if (posterior === null) {
     const why = missing('These readings contradict each other so far that no surface fits them.');

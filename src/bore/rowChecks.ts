@@ -128,7 +128,8 @@ function facesMixed(p: Posterior): RowSlip | null {
       wornSide,
     );
     // Readings that contradict each other make the gauge look poor: with the slip undone all is learned anew.
-    const again = condition(mirrored, learnSmoothness(mirrored, p.base), p.base);
+    const learned = learnSmoothness(mirrored, p.base, p.smoothness.given);
+    const again = condition(mirrored, learned, p.base);
     const gain = again === null ? 0 : p.surprise - again.surprise;
     if (!(gain > evidence)) continue;
     evidence = gain;

@@ -6,7 +6,7 @@ import { nelderMead } from '../num/minimise.ts';
 import { type Design, design } from './design.ts';
 import { condition } from './posterior.ts';
 import { USUAL } from './prior.ts';
-import type { Smoothness } from './types.ts';
+import type { GivenSmoothness, Smoothness } from './types.ts';
 
 /** Fewer readings than this say nothing about smoothness: the usual figures stand. */
 const FEWEST = 6;
@@ -27,10 +27,17 @@ export function usualSmoothness(length: number): Smoothness {
   };
 }
 
-/** @returns the likeliest figures; deterministic: the same readings give the same answer. */
-export function learnSmoothness(full: Design, nominalRadius: number): Smoothness {
+/**
+ * @param given figures that are stated: they stand as they are, and the others are learned beside them
+ * @returns the likeliest figures; deterministic: the same readings give the same answer.
+ */
+export function learnSmoothness(
+  full: Design,
+  nominalRadius: number,
+  given: GivenSmoothness = {},
+): Smoothness {
   const usual = usualSmoothness(full.length);
-  if (full.count < FEWEST) return usual;
+  if (full.count < FEWEST) return stating(usual, given);
   const d = full.pressed.count > MOST ? thinned(full) : full;
   const stated = d.sightings.filter((s) => s.sdStated).length / d.count;
   const noiseSpread = stated * NOISE_STATED + (1 - stated) * NOISE_TYPICAL;
@@ -46,7 +53,7 @@ export function learnSmoothness(full: Design, nominalRadius: number): Smoothness
     ...(sided ? [USUAL.worn.spread] : []),
   ];
   const surprise = (x: number[]): number => {
-    const p = condition(d, figures(x), nominalRadius);
+    const p = condition(d, stating(figures(x), given), nominalRadius);
     if (p === null) return Number.POSITIVE_INFINITY;
     return x.reduce((sum, v, i) => sum + 0.5 * ((v - centre[i]!) / spread[i]!) ** 2, p.surprise);
   };
@@ -56,7 +63,12 @@ export function learnSmoothness(full: Design, nominalRadius: number): Smoothness
     spread.map((s) => 0.7 * s),
     { maxIterations: 160, tolerance: 3e-4 },
   );
-  return humbler(figures(found.x));
+  return stating(humbler(figures(found.x)), given);
+}
+
+/** What was learned, with what was stated in place of it. */
+export function stating(learned: Smoothness, given: GivenSmoothness): Smoothness {
+  return Object.keys(given).length === 0 ? learned : { ...learned, ...given, given };
 }
 
 /**

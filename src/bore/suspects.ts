@@ -75,7 +75,8 @@ function learnedWithout(
     length,
     wornSide,
   );
-  return condition(p.design, learnSmoothness(rest, nominalRadius), nominalRadius);
+  const learned = learnSmoothness(rest, nominalRadius, p.smoothness.given);
+  return condition(p.design, learned, nominalRadius);
 }
 
 const off = ({ residual, sd }: StandOff) => Math.abs(residual) / sd;

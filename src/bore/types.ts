@@ -66,7 +66,12 @@ export interface Smoothness {
   readonly worn?: number;
   /** True where there were too few readings to learn from and fixed defaults stand. */
   readonly fixed: boolean;
+  /** What was stated instead of being learned; left out: nothing. */
+  readonly given?: GivenSmoothness;
 }
+
+/** Figures of the smoothness that the repairer states, mm; one that is left out is learned. */
+export type GivenSmoothness = Partial<Pick<Smoothness, 'length' | 'local'>>;
 
 export interface WearSurface {
   readonly grid: Grid;

@@ -184,6 +184,10 @@ const Survey = v.strictObject({
         /** Wear on the stated side; left out where none is stated. */
         worn: v.optional(v.number()),
         fixed: v.boolean(),
+        /** What the job states of it instead of having it learned; left out where it states nothing. */
+        given: v.optional(
+          v.strictObject({ length: v.optional(v.number()), local: v.optional(v.number()) }),
+        ),
       }),
     }),
   ),

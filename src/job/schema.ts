@@ -201,6 +201,15 @@ export const Decisions = v.strictObject({
   ),
   /** Target diameter where it is not bushing outside diameter less press fit. */
   target: v.optional(Typed),
+  /** How the shape between the readings is filled in; what is left out is learned from the readings. */
+  between: v.optional(
+    v.strictObject({
+      /** Depth over which the shape keeps its likeness. */
+      smooth: v.optional(Typed),
+      /** Local dents to be expected, per side, 1 standard deviation. */
+      dents: v.optional(Typed),
+    }),
+  ),
   tool: v.optional(Id),
 });
 export type Decisions = v.InferOutput<typeof Decisions>;

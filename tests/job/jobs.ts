@@ -160,7 +160,11 @@ const feature = some<Feature>(
     place: fc.record({ station: typed, x: typed }, { requiredKeys: ['station'] }) as never,
     load: clock,
     surveys: numbered('s', survey, 3),
-    decisions: fc.constant({ way: 'grind' as const, centre: { rule: 'free' as const } }),
+    decisions: fc.constant({
+      way: 'grind' as const,
+      centre: { rule: 'free' as const },
+      between: { smooth: { text: '20', unit: 'mm' as const } },
+    }),
     issued: numbered('i', issued, 2),
     note: word,
   },
