@@ -11,12 +11,10 @@ import type { Smoothness } from './types.ts';
 /** Beyond this many standard deviations a reading is a suspect. */
 const SUSPECT = 6;
 /**
- * Worth a second look, with all figures learned anew without it: a bad reading makes the others look so rough that it
- * may stand off by as little as the square root of their number. Of many sound ones the farthest does as much by chance.
+ * Worth a second look, with all figures learned anew without it: a bad reading makes the wall look so dented, and the
+ * others so rough, that it may stand off by no more than this. Of many sound ones the farthest always does.
  */
-function secondLook(count: number): number {
-  return Math.max(2.5, Math.sqrt(2 * Math.log(count)));
-}
+const SECOND_LOOK = 2;
 /** The most readings taken out one after the other: at most a fifth of them, so that the rest still is the survey. */
 const MOST_OUT = 8;
 const MOST_SHARE = 0.2;
@@ -38,7 +36,7 @@ export interface Suspects {
  */
 export function findSuspects(p: Posterior, nominalRadius: number, learn: boolean): Suspects {
   const { count } = p.design;
-  const worth = learn ? secondLook(count) : SUSPECT;
+  const worth = learn ? SECOND_LOOK : SUSPECT;
   const mostLearned = !learn ? 0 : count > MANY ? 1 : MOST_LEARNED;
   const most = Math.min(MOST_OUT, Math.floor(MOST_SHARE * count));
   const out: number[] = [];

@@ -15,6 +15,9 @@ import { surveyFacts } from '../../src/job/facts.ts';
 import { setReading } from '../../src/job/readingEdits.ts';
 import type { Job } from '../../src/job/schema.ts';
 import { MM_PER_INCH } from '../../src/job/units.ts';
+import { placesOn, read } from '../../src/practice/simulate.ts';
+import { oval, wornBore } from '../../src/practice/wear.ts';
+import { clocks, depthsWithin } from '../fixtures/bores.ts';
 import { checksOf, jobWith, type Survey, surveyOf, typed } from '../fixtures/slips.ts';
 
 const MM = { in: MM_PER_INCH, mm: 1 } as const;
@@ -182,6 +185,27 @@ describe('one slip in a survey, 140 surveys of seven kinds, seeds 1 to 140', () 
   it('the other readings are left alone in 98 of 100 of these surveys', () => {
     const more = tried.filter(({ checks, row }) => checks.some((check) => check.row !== row));
     expect(more.length, told(more)).toBeLessThanOrEqual(0.02 * tried.length);
+  });
+});
+
+describe('one reading far off in a bore nearly round, read at few places', () => {
+  // It makes the wall look so dented that by the figures learned with it, it stands off by little more than two of
+  // their standard deviations. 5 pairs by 4 or 5 depths, oval of 0.02 mm across, 0.010 mm gauge; 0.18 mm is 13 of them.
+  it('is found all the same, seeds 400 to 419', () => {
+    const missed = Array.from({ length: 20 }, (_, i) => 400 + i).filter((seed) => {
+      const base = surveyOf(seed, 0);
+      const truth = wornBore(base.radius, [oval(0.02, 2 * Math.PI * base.random.uniform())]);
+      const thetas = clocks(5);
+      const depths = depthsWithin(4 + (seed % 2), base.length);
+      const places = placesOn(thetas, depths);
+      const taking = { noise: 0.01, resolution: 0.001, seed: seed + 1 };
+      const values = read(truth, 'two-point', places, taking);
+      const s: Survey = { ...base, truth, thetas, depths, places, values };
+      const row = Math.floor(places.length * base.random.uniform());
+      const burr = typed(s, values[row]! - 0.18);
+      return checksOf(jobWith(s, new Map([[row, burr]]))).every((check) => check.row !== row);
+    });
+    expect(missed).toEqual([]);
   });
 });
 
