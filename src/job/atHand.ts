@@ -1,8 +1,14 @@
 /** With what one more reading of a survey could be taken: the job's gauges, and what the survey has set up already. */
-import { freshSetup, type SetupFacts } from './facts.ts';
-import { gaugeFigures, gaugeKind } from './gauges.ts';
+import { gaugeFigures, gaugeKind, readingSd } from './gauges.ts';
 import type { Feature, Gauge, Instrument, Job, Survey } from './schema.ts';
-import { lengthMm } from './units.ts';
+import {
+  freshSetup,
+  roundnessOf,
+  type SetupFacts,
+  setupPlace,
+  sharesSetup,
+  unnamedSetups,
+} from './setups.ts';
 
 /** A gauge with which one more reading could be taken; millimetres. */
 export interface AtHand {
@@ -26,7 +32,7 @@ export interface AtHand {
  * @returns no gauge that reads radii, unless the survey is read with it already: that needs an axis of its own
  */
 export function gaugesAtHand(job: Job, feature: Feature, survey: Survey, length: number): AtHand[] {
-  const own = job.gauges.flatMap((gauge) => entries(gauge, feature, survey, length));
+  const own = job.gauges.flatMap((gauge) => entries(job, gauge, feature, survey, length));
   if (own.some(({ instrument }) => instrument === 'sweep')) return own;
   const generic = gaugeKind('indicator');
   const face = survey.plan.face;
@@ -36,7 +42,7 @@ export function gaugesAtHand(job: Job, feature: Feature, survey: Survey, length:
       gauge: '',
       name: generic.name,
       instrument: generic.kind,
-      sd: generic.repeatability,
+      sd: Math.hypot(generic.repeatability, generic.resolution / Math.sqrt(12)),
       ...reached(face, generic.reach, length),
       setup: -1,
       fresh: freshSetup('sweep', feature),
@@ -44,7 +50,13 @@ export function gaugesAtHand(job: Job, feature: Feature, survey: Survey, length:
   ];
 }
 
-function entries(gauge: Gauge, feature: Feature, survey: Survey, length: number): AtHand[] {
+function entries(
+  job: Job,
+  gauge: Gauge,
+  feature: Feature,
+  survey: Survey,
+  length: number,
+): AtHand[] {
   const used = survey.readings.filter((reading) => reading.gauge === gauge.id);
   if (gauge.kind === 'radius' && used.length === 0) return [];
   const figures = gaugeFigures(gauge);
@@ -52,23 +64,24 @@ function entries(gauge: Gauge, feature: Feature, survey: Survey, length: number)
     gauge: gauge.id,
     name: gauge.name,
     instrument: gauge.kind,
-    sd: figures.repeatability.mm,
+    sd: readingSd(gauge).mm,
     ...reached(survey.plan.face, figures.reach.mm, length),
     setup: -1,
     fresh: null,
   };
-  if (gauge.kind !== 'sweep' && gauge.kind !== 'wall') return [plain];
+  if (!sharesSetup(gauge.kind)) return [plain];
   const made = survey.setups.flatMap((setup, index) => {
     if (setup.gauge !== gauge.id) return [];
-    const round = gauge.kind === 'wall' ? lengthMm(setup.roundness) : 0;
-    const sd = Math.hypot(plain.sd, round > 0 ? round : 0);
+    const sd = Math.hypot(plain.sd, roundnessOf(gauge.kind, setup));
     return [{ ...plain, sd, setup: index, ...reached(setup.face, figures.reach.mm, length) }];
   });
-  const shared = used.some(({ setup }) => setup === undefined)
-    ? [{ ...plain, setup: survey.setups.length }]
+  const sd = Math.hypot(plain.sd, roundnessOf(gauge.kind, undefined));
+  const unnamed = unnamedSetups(job, survey);
+  const shared = unnamed.includes(gauge.id)
+    ? [{ ...plain, sd, setup: setupPlace(survey, unnamed, { gauge: gauge.id }) }]
     : [];
   const both = [...made, ...shared];
-  return both.length > 0 ? both : [{ ...plain, fresh: freshSetup(gauge.kind, feature) }];
+  return both.length > 0 ? both : [{ ...plain, sd, fresh: freshSetup(gauge.kind, feature) }];
 }
 
 /** From its face as deep as it gets, as depths from face A. */

@@ -38,6 +38,7 @@ export type { Tried } from './change.ts';
 export * from './featureEdits.ts';
 export { pasteBlock } from './paste.ts';
 export * from './readingEdits.ts';
+export * from './setupEdits.ts';
 export * from './surveyEdits.ts';
 
 /** All that a new job asks; lengths are texts in `units`. */
@@ -188,6 +189,7 @@ export function removeGauge(job: Job, gaugeId: string): Tried {
       const uses =
         survey.plan.gauge === gaugeId ||
         survey.setups.some((one) => one.gauge === gaugeId) ||
+        survey.zeroAfter?.some((one) => one.gauge === gaugeId) ||
         survey.readings.some((one) => one.gauge === gaugeId);
       if (uses) {
         return refused(

@@ -4,8 +4,16 @@
  */
 import { clockTheta, readClock } from './clock.ts';
 import { defaultClearanceMm, defaultPressFitMm } from './defaults.ts';
-import { gaugeFigures } from './gauges.ts';
+import { readingSd } from './gauges.ts';
 import type { Bushing, Face, Feature, Gauge, Instrument, Job, Keepout, Survey } from './schema.ts';
+import {
+  roundnessOf,
+  type SetupFacts,
+  setupFacts,
+  setupPlace,
+  sharesSetup,
+  unnamedSetups,
+} from './setups.ts';
 import { bushingOutsideMm, gaugeOf, nominalMm, readValue } from './sizes.ts';
 import { lengthMm, readLength } from './units.ts';
 
@@ -52,15 +60,6 @@ export interface ReadingFacts {
   readonly sd: number;
   readonly sdStated: boolean;
   readonly setup: number;
-}
-
-export interface SetupFacts {
-  readonly sign: 1 | -1;
-  readonly offset: number;
-  readonly lean: number;
-  readonly zero: number;
-  readonly zeroSd: number;
-  readonly resetEachDepth: boolean;
 }
 
 /** A reading that cannot be used, and why, in one sentence without a full stop. */
@@ -159,6 +158,7 @@ function keepoutFacts(k: Keepout, length: number): KeepoutFacts {
 export function surveyFacts(job: Job, feature: Feature, survey: Survey): SurveyFacts {
   const nominal = nominalMm(feature);
   const length = lengthMm(feature.length);
+  const unnamed = unnamedSetups(job, survey);
   const readings: ReadingFacts[] = [];
   const unusable: Unusable[] = [];
   survey.readings.forEach((reading, row) => {
@@ -175,11 +175,8 @@ export function surveyFacts(job: Job, feature: Feature, survey: Survey): SurveyF
       unusable.push({ row, why: why ?? 'this reading cannot be used' });
       return;
     }
-    const figures = gaugeFigures(gauge);
-    const own = lengthMm(reading.sd);
-    const repeat = own >= 0 ? own : figures.repeatability.mm;
-    const stated = survey.setups.find((one) => one.id === reading.setup);
-    const roundness = gauge.kind === 'wall' ? knownOr(lengthMm(stated?.roundness), 0) : 0;
+    const repeat = readingSd(gauge, reading);
+    const setup = survey.setups.find((one) => one.id === reading.setup);
     readings.push({
       row,
       instrument: gauge.kind,
@@ -187,9 +184,9 @@ export function surveyFacts(job: Job, feature: Feature, survey: Survey): SurveyF
       z,
       value: value.mm,
       // How far the boss is out of round goes into each wall reading by itself.
-      sd: Math.hypot(repeat, roundness),
-      sdStated: own >= 0 || figures.repeatability.stated,
-      setup: needsSetup(gauge.kind) ? setupIndex(survey, reading.setup) : -1,
+      sd: Math.hypot(repeat.mm, roundnessOf(gauge.kind, setup)),
+      sdStated: repeat.stated,
+      setup: sharesSetup(gauge.kind) ? setupPlace(survey, unnamed, reading) : -1,
     });
   });
   return { readings, setups: setupFacts(job, feature, survey), unusable };
@@ -219,71 +216,4 @@ function whyUnusable(r: {
     return 'its depth lies outside the bore: check the depth, the face and the length';
   }
   return null;
-}
-
-function needsSetup(kind: Instrument): boolean {
-  return kind === 'sweep' || kind === 'wall';
-}
-
-/** Readings without a stated set-up share one: the place after the stated ones. */
-function setupIndex(survey: Survey, id: string | undefined): number {
-  const at = survey.setups.findIndex((s) => s.id === id);
-  return at >= 0 ? at : survey.setups.length;
-}
-
-/** Usual figures of a set-up where it states none, one standard deviation, mm: judgement, editable. */
-const SWEEP = { offset: 1, lean: 0.02, zeroSd: 2 };
-const WALL = { offset: 0.1, lean: 0.05, zeroSd: 0.5 };
-
-function setupFacts(job: Job, feature: Feature, survey: Survey): SetupFacts[] {
-  const boss = lengthMm(feature.boss?.outside) / 2;
-  const kinds: SetupKind[] = survey.setups.map((s) => {
-    const gauge = gaugeOf(job.gauges, s.gauge);
-    const smaller = gauge?.kind === 'wall' || gauge?.needle === 'smaller';
-    return {
-      kind: gauge?.kind ?? 'sweep',
-      offset: lengthMm(s.offset),
-      lean: lengthMm(s.lean),
-      reset: s.resetEachDepth === true,
-      sign: smaller ? -1 : 1,
-    };
-  });
-  const free = survey.readings.find(
-    (r) => r.setup === undefined && needsSetup(gaugeOf(job.gauges, r.gauge)?.kind ?? 'radius'),
-  );
-  if (free !== undefined) {
-    const gauge = gaugeOf(job.gauges, free.gauge)!;
-    const sign = gauge.kind === 'wall' || gauge.needle === 'smaller' ? -1 : 1;
-    kinds.push({ kind: gauge.kind, offset: Number.NaN, lean: Number.NaN, reset: false, sign });
-  }
-  return kinds.map((k) => setupFact(k, boss));
-}
-
-interface SetupKind {
-  readonly kind: Instrument;
-  readonly offset: number;
-  readonly lean: number;
-  readonly reset: boolean;
-  readonly sign: 1 | -1;
-}
-
-function setupFact(k: SetupKind, boss: number): SetupFacts {
-  const usual = k.kind === 'wall' ? WALL : SWEEP;
-  return {
-    sign: k.sign,
-    offset: k.offset >= 0 ? k.offset : usual.offset,
-    lean: k.lean >= 0 ? k.lean : usual.lean,
-    zero: k.kind === 'wall' && boss > 0 ? boss : Number.NaN,
-    zeroSd: usual.zeroSd,
-    resetEachDepth: k.reset,
-  };
-}
-
-/** A set-up of that kind that is not made yet: the usual figures. */
-export function freshSetup(kind: 'sweep' | 'wall', feature: Feature): SetupFacts {
-  const none = { offset: Number.NaN, lean: Number.NaN, reset: false };
-  return setupFact(
-    { ...none, kind, sign: kind === 'wall' ? -1 : 1 },
-    lengthMm(feature.boss?.outside) / 2,
-  );
 }

@@ -7,7 +7,7 @@
  * micrometer 0.0002 to 0.0005, indicator swept from a pin 0.0005 and the centring). Wherever they are shown
  * they are called typical and can be changed.
  */
-import type { Gauge, GaugeType, Instrument } from './schema.ts';
+import type { Gauge, GaugeType, Instrument, Reading } from './schema.ts';
 import { lengthMm } from './units.ts';
 
 export interface GaugeKind {
@@ -164,4 +164,17 @@ export function gaugeFigures(gauge: Gauge): GaugeFigures {
     repeatability: figure('repeatability'),
     reach: figure('reach'),
   };
+}
+
+/**
+ * One standard deviation of a reading: its own where it states one, else the gauge's repeatability and the step that it
+ * shows. A step q leaves anything within q as likely: a uniform distribution, standard deviation q / sqrt(12) (JCGM
+ * 100:2008, 4.3.7 and F.2.2.1).
+ */
+export function readingSd(gauge: Gauge, reading?: Pick<Reading, 'sd'>): GaugeFigure {
+  const own = lengthMm(reading?.sd);
+  if (own >= 0) return { mm: own, stated: true };
+  const { repeatability, resolution } = gaugeFigures(gauge);
+  const mm = Math.hypot(repeatability.mm, resolution.mm / Math.sqrt(12));
+  return { mm, stated: repeatability.stated };
 }

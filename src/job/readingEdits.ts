@@ -22,6 +22,7 @@ import {
   type Typed,
   type Unit,
 } from './schema.ts';
+import { setupInHand, sharesSetup } from './setups.ts';
 import { gaugeOf } from './sizes.ts';
 import {
   clockPeriod,
@@ -169,10 +170,10 @@ function newReading(
 ): Reading {
   const gauge = of.gauge ?? survey.plan.gauge;
   const kind = gaugeOf(job.gauges, gauge)?.kind;
-  const setup = of.setup ?? survey.setups.findLast((one) => one.gauge === gauge)?.id;
+  const setup = of.setup ?? setupInHand(survey, gauge)?.id;
   const { face, depth, clock } = spot;
   const reading: Reading = { id, face, depth, clock, gauge, value };
-  return kind === 'sweep' || kind === 'wall' ? withKey(reading, 'setup', setup) : reading;
+  return sharesSetup(kind) ? withKey(reading, 'setup', setup) : reading;
 }
 
 /** One reading at any place, at the end of the survey; nothing where the survey is full. */

@@ -43,6 +43,12 @@ function surveyFault(survey: Survey, gauges: ReadonlySet<string>): string | null
   if (twice !== null) return twice;
   if (!gauges.has(survey.plan.gauge)) return `plans for a gauge ${missing(survey.plan.gauge)}`;
   const setups = new Set(survey.setups.map((one) => one.id));
+  const { setup: planned } = survey.plan;
+  if (planned !== undefined && !setups.has(planned)) {
+    return `plans for a set-up ${missing(planned)}`;
+  }
+  const zero = survey.zeroAfter?.find(({ gauge }) => !gauges.has(gauge));
+  if (zero !== undefined) return `has the zero of a gauge ${missing(zero.gauge)}`;
   for (const [index, setup] of survey.setups.entries()) {
     if (!gauges.has(setup.gauge)) {
       return `has ${entryWords('setups', setup, index)} of a gauge ${missing(setup.gauge)}`;

@@ -90,6 +90,8 @@ export const Setup = v.strictObject({
   offset: v.optional(Typed),
   /** How round the boss is whose wall is measured, per side, 1 standard deviation. */
   roundness: v.optional(Typed),
+  /** True where nothing is known of how true the boss is outside. */
+  notKnown: v.optional(v.boolean()),
   /** True where the stylus was set anew at each depth. */
   resetEachDepth: v.optional(v.boolean()),
 });
@@ -132,7 +134,11 @@ export const Survey = v.strictObject({
     depths: v.pipe(v.array(Typed), v.maxLength(MOST.depths)),
     face: Face,
     gauge: Id,
+    /** Set-up of that gauge that the next readings belong to; left out: its last. */
+    setup: v.optional(Id),
   }),
+  /** What comparators showed at the end, back on the size at which they were zeroed. */
+  zeroAfter: v.optional(v.array(v.strictObject({ gauge: Id, shown: Typed }))),
   temperature: v.optional(
     v.strictObject({
       part: v.optional(text(20)),

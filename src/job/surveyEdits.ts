@@ -6,19 +6,17 @@ import {
   findFeature,
   findSurvey,
   idSource,
-  mapById,
   refused,
   replaced,
   type Tried,
   textOrNone,
   typedKept,
-  typedOrNone,
   withKey,
   withoutId,
 } from './change.ts';
 import { readClock } from './clock.ts';
 import { defaultClocks, defaultDepths, surveyName } from './plan.ts';
-import { type Face, type Job, MOST, type Setup, type Survey, type Typed } from './schema.ts';
+import { type Face, type Job, MOST, type Survey, type Typed } from './schema.ts';
 import { gaugeOf, nominalMm } from './sizes.ts';
 import { findColumn, findRow, readingTable } from './table.ts';
 import { lengthMm, readLength } from './units.ts';
@@ -210,63 +208,4 @@ export function removeClock(job: Job, featureId: string, surveyId: string, colum
   }
   const clocks = survey.plan.clocks.filter((clock) => clock !== shown.clock);
   return done(changePlan(job, featureId, surveyId, 'clocks', clocks));
-}
-
-/** A set-up of a swept indicator or of wall readings on one boss; the next readings belong to it. */
-export function addSetup(
-  job: Job,
-  featureId: string,
-  surveyId: string,
-  setup: Omit<Setup, 'id'>,
-): Job {
-  const id = idSource(job)('u');
-  return changeSurvey(job, featureId, surveyId, (one) => ({
-    ...one,
-    setups: [...one.setups, { ...setup, id }],
-  }));
-}
-
-/** Changes a set-up; an undefined or empty figure is the default again. */
-export function setSetup(
-  job: Job,
-  featureId: string,
-  surveyId: string,
-  setupId: string,
-  change: { readonly [K in keyof Omit<Setup, 'id'>]?: Setup[K] | undefined },
-): Job {
-  const figures = ['lean', 'offset', 'roundness'] as const;
-  return changeSurvey(job, featureId, surveyId, (survey) =>
-    replaced(
-      survey,
-      'setups',
-      mapById(survey.setups, setupId, (setup) => {
-        let next = setup;
-        if (change.name !== undefined)
-          next = withKey(next, 'name', change.name.slice(0, MOST.name));
-        if (change.face !== undefined) next = withKey(next, 'face', change.face);
-        if (change.gauge !== undefined) next = withKey(next, 'gauge', change.gauge);
-        for (const key of figures) {
-          if (Object.hasOwn(change, key)) next = withKey(next, key, typedOrNone(change[key]));
-        }
-        if (!Object.hasOwn(change, 'resetEachDepth')) return next;
-        return withKey(next, 'resetEachDepth', change.resetEachDepth || undefined);
-      }),
-    ),
-  );
-}
-
-/** Only a set-up without readings can go. */
-export function removeSetup(job: Job, featureId: string, surveyId: string, setupId: string): Tried {
-  const survey = findSurvey(job, featureId, surveyId);
-  const setup = survey?.setups.find((one) => one.id === setupId);
-  if (survey === undefined || setup === undefined) return done(job);
-  if (survey.readings.some((one) => one.setup === setupId)) {
-    return refused(`set-up “${setup.name}” holds readings: remove those first`);
-  }
-  return done(
-    changeSurvey(job, featureId, surveyId, (one) => ({
-      ...one,
-      setups: withoutId(one.setups, setupId),
-    })),
-  );
 }

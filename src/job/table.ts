@@ -4,6 +4,7 @@
  */
 import { angleApart, hourText, pairText, readClock, SAME_CLOCK, wrapAngle } from './clock.ts';
 import type { Face, Feature, Instrument, Job, Reading, Survey, Typed } from './schema.ts';
+import { setupInHand, sharesSetup } from './setups.ts';
 import { gaugeOf, nominalMm, readValue } from './sizes.ts';
 import { inUnits, lengthMm, showTyped } from './units.ts';
 
@@ -71,7 +72,7 @@ export interface ReadingTable {
 export interface TableOf {
   /** Left out: the plan's gauge. */
   readonly gauge?: string;
-  /** Left out: the survey's last set-up of that gauge. */
+  /** Left out: the set-up that is in hand for that gauge. */
   readonly setup?: string;
 }
 
@@ -146,14 +147,13 @@ export function readingTable(
 function frameOf(feature: Feature, survey: Survey, job: Job, of: TableOf): Frame {
   const gauge = of.gauge ?? survey.plan.gauge;
   const kind = gaugeOf(job.gauges, gauge)?.kind ?? 'two-point';
-  const shares = kind === 'sweep' || kind === 'wall';
-  const setup = of.setup ?? survey.setups.findLast((one) => one.gauge === gauge)?.id;
+  const setup = of.setup ?? setupInHand(survey, gauge)?.id;
   return {
     feature,
     survey,
     job,
     kind,
-    setup: shares ? setup : undefined,
+    setup: sharesSetup(kind) ? setup : undefined,
     period: clockPeriod(kind),
     face: survey.plan.face,
     length: lengthMm(feature.length),
@@ -185,8 +185,7 @@ function planColumns(frame: Frame): ColumnSpot[] {
 
 function belongs(frame: Frame, reading: Reading): boolean {
   if (gaugeOf(frame.job.gauges, reading.gauge)?.kind !== frame.kind) return false;
-  const shares = frame.kind === 'sweep' || frame.kind === 'wall';
-  return !shares || reading.setup === frame.setup;
+  return !sharesSetup(frame.kind) || reading.setup === frame.setup;
 }
 
 function rowFor(frame: Frame, rows: RowSpot[], reading: Reading): RowSpot | null {

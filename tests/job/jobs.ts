@@ -98,6 +98,7 @@ const survey = some<Survey>(
       face,
       gauge: fc.constant('g1'),
     }),
+    zeroAfter: fc.constant([{ gauge: 'g1', shown: { text: '0', unit: 'in' as const } }]),
     temperature: fc.record({ part: word, unit: fc.constantFrom('C' as const, 'F' as const) }),
     wornSide: clock,
     setups: fc.constant([{ id: 'u1', gauge: 'g1', name: 'one', face: 'A' as const }]),

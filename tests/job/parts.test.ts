@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import * as edit from '../../src/job/edits.ts';
 import * as feature from '../../src/job/featureEdits.ts';
 import { Job } from '../../src/job/schema.ts';
+import * as setups from '../../src/job/setupEdits.ts';
 import { Shop } from '../../src/job/shop.ts';
 import * as surveys from '../../src/job/surveyEdits.ts';
 import { smallJob } from './jobs.ts';
@@ -56,23 +57,23 @@ describe('a set-up', () => {
   it('takes a figure, gives it back to the usual one, and keeps its readings', () => {
     const job = withSetup();
     const ids = [bore(job).id, survey(job).id, 'u1'] as const;
-    const leaning = surveys.setSetup(job, ...ids, { lean: mm('0.01'), resetEachDepth: true });
+    const leaning = setups.setSetup(job, ...ids, { lean: mm('0.01'), resetEachDepth: true });
     expect(survey(leaning).setups[0]).toMatchObject({ lean: mm('0.01'), resetEachDepth: true });
-    const usual = surveys.setSetup(leaning, ...ids, { lean: undefined, resetEachDepth: false });
+    const usual = setups.setSetup(leaning, ...ids, { lean: undefined, resetEachDepth: false });
     expect(survey(usual).setups[0]).toEqual(survey(job).setups[0]);
     expect(survey(usual).readings).toBe(survey(job).readings);
   });
 
   it('goes only when it holds no readings, and says so', () => {
     const job = withSetup();
-    const held = surveys.removeSetup(job, bore(job).id, survey(job).id, 'u1');
+    const held = setups.removeSetup(job, bore(job).id, survey(job).id, 'u1');
     expect(held.ok ? '' : held.why).toContain('Spindle');
     const readings = survey(job).readings.filter((one) => one.setup === undefined);
     const empty: Job = {
       ...job,
       features: [{ ...bore(job), surveys: [{ ...survey(job), readings }] }],
     };
-    const gone = surveys.removeSetup(empty, bore(job).id, survey(job).id, 'u1');
+    const gone = setups.removeSetup(empty, bore(job).id, survey(job).id, 'u1');
     expect(gone.ok && survey(gone.job).setups).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 /** Measure: the bore's sizes, how it is measured, and the reading table. */
 import { useCallback, useState } from 'react';
+import { setupInHand } from '../../job/setups.ts';
 import type { ReadingTable, TableReading } from '../../job/table.ts';
 import { sentence } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
@@ -15,6 +16,7 @@ import { PlaceLine } from './PlaceLine.tsx';
 import { PlanLine } from './PlanLine.tsx';
 import type { Picked } from './picked.ts';
 import { ReadingGrid } from './ReadingGrid.tsx';
+import { SetupLine } from './SetupLine.tsx';
 import { StageLine } from './StageLine.tsx';
 
 export function Measure({ bench }: { readonly bench: Bench }) {
@@ -28,13 +30,13 @@ export function Measure({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <h2 id="measure-head">
-        Measure <small>{counted(table)}</small>
+        Measure <small>{counted(table, setupName(bench))}</small>
       </h2>
       <Facts job={job} bore={bore} />
       <ReadingGrid
         table={table}
         seen={surveySeen}
-        says={`Readings, ${survey.name}`}
+        says={['Readings', survey.name, setupName(bench)].filter((one) => one !== '').join(', ')}
         depthHead={
           <>
             <span className="head-word">{survey.plan.face === 'A' ? 'depth' : 'from B'}, </span>
@@ -61,6 +63,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
       <div className="settings">
         <TypedHow units={job.units} />
         <MeasuredWith bench={bench} />
+        <SetupLine bench={bench} />
         <AddPlaces bench={bench} />
         <PlanLine bench={bench} />
         <BushingPlaces job={job} bore={bore} />
@@ -71,11 +74,19 @@ export function Measure({ bench }: { readonly bench: Bench }) {
   );
 }
 
-function counted({ rows, clocks, kind }: ReadingTable): string {
+/** Of several set-ups of the gauge in hand, the one whose readings the table shows; '' where there is but one. */
+function setupName({ survey }: Bench): string {
+  const { gauge } = survey.plan;
+  const several = survey.setups.filter((one) => one.gauge === gauge).length > 1;
+  return several ? (setupInHand(survey, gauge)?.name ?? '') : '';
+}
+
+function counted({ rows, clocks, kind }: ReadingTable, setup: string): string {
   const readings = rows.flatMap(({ cells }) => cells.flatMap((cell) => cell.readings));
   const places = kind === 'two-point' ? 'clock pairs' : 'clock positions';
   const n = readings.filter(({ ok, leftOut }) => ok && !leftOut).length;
-  return `${n} ${n === 1 ? 'reading' : 'readings'} · ${clocks.length} ${places} × ${rows.length} ${rows.length === 1 ? 'depth' : 'depths'}`;
+  const of = setup === '' ? '' : ` · ${setup}`;
+  return `${n} ${n === 1 ? 'reading' : 'readings'} · ${clocks.length} ${places} × ${rows.length} ${rows.length === 1 ? 'depth' : 'depths'}${of}`;
 }
 
 /** Every cell whose text cannot be read, with the reason; the text stays as it was typed. */
