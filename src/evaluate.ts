@@ -4,6 +4,8 @@ import { checkReadings, type Earlier, type Judged, recheckReadings } from './bor
 import { depthLobes } from './bore/depthLobes.ts';
 import { design } from './bore/design.ts';
 import { mapAsked, NOTHING_NEXT, type WhatNext, whatNext } from './bore/next.ts';
+import { findPatterns, NO_PATTERNS } from './bore/patterns.ts';
+import type { Patterns } from './bore/patternTypes.ts';
 import { plugs } from './bore/plugs.ts';
 import { condition, type Posterior } from './bore/posterior.ts';
 import { depthMeans, profileOf } from './bore/profile.ts';
@@ -51,6 +53,8 @@ export interface SurveyEvaluation {
   readonly axis: BoreAxis | null;
   /** Null where fewer than three depths show an oval that points somewhere. */
   readonly ovalTurn: OvalTurn | null;
+  /** What wore, of an inside feature. */
+  readonly patterns: Patterns;
   /** Null where there is no surface. A quick answer keeps the last settled ones. */
   readonly plugs: Plugs | null;
   readonly checks: readonly Check[];
@@ -201,6 +205,7 @@ function evaluateSurvey(
       status: 'ok',
       sightings,
       ...along,
+      patterns: findPatterns(posterior, statedSize(facts), nominalRadius),
       plugs: earlier?.done.plugs ?? plugs(surface, along.sections),
       checks: [...empty.checks, ...checks],
       blindSpots: [
@@ -220,6 +225,11 @@ function evaluateSurvey(
       ],
     },
   };
+}
+
+/** A new size that only stands in for one is none to say that the bore has grown. */
+function statedSize({ nominal }: BoreFacts): number {
+  return nominal.from === 'typed' ? nominal.mm : Number.NaN;
 }
 
 /** The readings in doubt: by what the others predict, and by how deep their gauge gets. */
@@ -279,6 +289,7 @@ function emptySurvey(
     profile: null,
     axis: null,
     ovalTurn: null,
+    patterns: NO_PATTERNS,
     plugs: null,
     checks: found.unusable.map(({ row, why }) => doubt(row, why)),
     blindSpots: [],

@@ -22,6 +22,8 @@ export interface DepthLobes {
   /** About the reference axis, or the set-up's; null where the clock positions cannot tell it from an oval. */
   readonly centre: CenterAt | null;
   readonly oval: OvalAt | null;
+  /** Cosine and sine of the third lobe, per side; null where it is not fitted. */
+  readonly third: OvalAt | null;
 }
 
 /** What no gauge and no bore is true to, per side, mm: 0.000025 in. */
@@ -122,6 +124,9 @@ function lobesOf(p: Posterior, { group, fit, order, theta }: Fitted, scatter: nu
   const oval = order >= ovalWave ? wave(ovalWave) : null;
   // A wave of a four-lobed shape in three pairs, of an oval in three or four uneven places, is no answer.
   const first = pairs || mixes(theta, order) ? null : wave(1);
+  const third = pairs || order < 3 ? null : wave(3);
+  const plain = (w: ReturnType<typeof wave> | null): OvalAt | null =>
+    w && { z, a: w.cosine, b: w.sine, aa: w.cc, ab: w.cs, bb: w.ss };
   return {
     z,
     instrument,
@@ -135,7 +140,8 @@ function lobesOf(p: Posterior, { group, fit, order, theta }: Fitted, scatter: nu
       xy: first.cs,
       yy: first.cc,
     },
-    oval: oval && { z, a: oval.cosine, b: oval.sine, aa: oval.cc, ab: oval.cs, bb: oval.ss },
+    oval: plain(oval),
+    third: plain(third),
   };
 }
 

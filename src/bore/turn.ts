@@ -51,13 +51,13 @@ export function ovalTurn(p: Posterior, found: readonly DepthLobes[]): OvalTurn |
   };
 }
 
-interface DepthOval {
+export interface DepthOval {
   readonly oval: OvalAt;
   readonly sightings: readonly number[];
 }
 
 /** One oval a depth: where several kinds of reading show it, each counts by how well. */
-function ovalsByDepth(found: readonly DepthLobes[]): DepthOval[] {
+export function ovalsByDepth(found: readonly DepthLobes[]): DepthOval[] {
   const byDepth = new Map<number, DepthOval>();
   for (const { z, oval, sightings } of found) {
     if (oval === null) continue;

@@ -15,6 +15,7 @@ import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.t
 import { sayNext, saySetup } from '../figures/nextWords.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
+import { patternsReport } from './jointReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 
@@ -70,6 +71,7 @@ function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): 
     },
     axis: s.axis && axisReport(s.axis),
     ovalTurn: s.ovalTurn && turnReport(s.ovalTurn),
+    ...patternsReport(s, bore, units),
     checks: s.checks.map(({ row, suspect, slip, suggested }) => ({
       row,
       suspect,

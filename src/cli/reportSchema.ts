@@ -5,6 +5,7 @@
  * from face A; deviation and removal per side; sections across. Not known is null.
  */
 import * as v from 'valibot';
+import { PatternSchema } from './jointReport.ts';
 import { Circles, Cylinders } from './plugsReport.ts';
 
 const Num = v.nullable(v.number());
@@ -155,6 +156,9 @@ const Survey = v.strictObject({
   profile: v.nullable(Profile),
   axis: v.nullable(BoreAxis),
   ovalTurn: v.nullable(OvalTurn),
+  patterns: v.array(PatternSchema),
+  /** What of the pattern cannot be told, in words. */
+  patternsOpen: v.array(v.string()),
   checks: v.array(
     v.strictObject({
       row: v.number(),

@@ -3,6 +3,7 @@ import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.t
 import { sayDoubts } from '../figures/checkWords.ts';
 import { nearPair } from '../figures/nearClock.ts';
 import { nextSentences } from '../figures/nextWords.ts';
+import { adviceOf, whatWore } from '../figures/patternWords.ts';
 import { shapeSentences } from '../figures/shapeWords.ts';
 import { written } from '../figures/written.ts';
 import { sayZone } from '../figures/zoneWords.ts';
@@ -43,6 +44,7 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
     underlined(survey.name),
     sectionTable(survey, units),
     paragraphs(shapeSentences(survey, length, units).map((s) => s.before + s.figure + s.after)),
+    patternText(survey, bore, units),
     doubtText(survey, units),
     targetText(survey, units),
     list(survey.zones.map((zone) => sayZone(zone, length, units))),
@@ -53,6 +55,15 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
     nextText(survey, units),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
+}
+
+function patternText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units): string {
+  const wore = whatWore(survey, bore, units);
+  if (wore === null) return '';
+  const lines = wore.patterns.map((one) =>
+    [`${one.title}.`, one.evidence, ...adviceOf(one)].join(' '),
+  );
+  return `What wore:\n${list([...lines, ...wore.open, wore.eyes])}`;
 }
 
 function nextText({ next }: SurveyEvaluation, units: Units): string {

@@ -4,6 +4,7 @@ import { shapeSentences } from '../../figures/shapeWords.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { Remarks } from '../parts/Remarks.tsx';
+import { Patterns } from './Patterns.tsx';
 import { SectionTable } from './SectionTable.tsx';
 
 export function Read({ bench }: { readonly bench: Bench }) {
@@ -29,6 +30,7 @@ export function Read({ bench }: { readonly bench: Bench }) {
           {surveySeen.sections.length > 0 && (
             <SectionTable sections={surveySeen.sections} units={job.units} />
           )}
+          <Patterns survey={surveySeen} bore={boreSeen} units={job.units} />
           <Remarks remarks={surveySeen.notes.filter(({ kind }) => kind !== 'assumed')} />
           <Remarks head="What these readings cannot tell" remarks={surveySeen.blindSpots} />
         </>
