@@ -4,6 +4,9 @@ import type { Field, Grid, Removal, WearSurface } from './types.ts';
 /** Plain steel, g per mm3 (7850 kg/m3). */
 const STEEL = 7.85e-3;
 
+/** Standard deviations by which a place may be larger or smaller than at the mean. */
+const SURE = 2;
+
 /** A stretch of wall where nothing may be ground: depths in mm, theta NaN for all round, width round the bore. */
 export interface Keepout {
   readonly from: number;
@@ -21,7 +24,7 @@ export interface Span {
  * @param deviation per side in the target's frame; negative stands proud
  * @param sd its standard deviation
  * @param seats depths on which a bushing sits: nothing is asked off outside them
- * @returns likely and sure metal, per side, never negative; NaN in a keepout
+ * @returns sure, likely and possible metal, per side, never negative; NaN in a keepout
  */
 export function removalMap(
   surface: WearSurface,
@@ -30,19 +33,27 @@ export function removalMap(
   seats: readonly Span[],
   keepouts: readonly Keepout[],
 ): Removal {
-  const likely = new Float64Array(deviation.length);
-  const sure = new Float64Array(deviation.length);
-  wallPlaces(surface, seats, keepouts).forEach((place, k) => {
-    if (place === KEPT_OFF) {
-      likely[k] = Number.NaN;
-      sure[k] = Number.NaN;
-    } else if (place === SEATED) {
-      likely[k] = Math.max(0, -deviation[k]!);
-      sure[k] = Math.max(0, -deviation[k]! - 2 * sd[k]!);
-    }
-  });
+  const places = wallPlaces(surface, seats, keepouts);
+  /** Metal where the bore is so many standard deviations larger than at the mean. */
+  const metal = (larger: number) =>
+    deviation.map((e, k) => {
+      if (places[k] === KEPT_OFF) return Number.NaN;
+      return places[k] === SEATED ? Math.max(0, -e - larger * sd[k]!) : 0;
+    });
+  const [sure, likely, possible] = [metal(SURE), metal(0), metal(-SURE)];
   const volume = metalVolume(surface, likely);
-  return { deviation, sd, likely, sure, volume, mass: volume * STEEL };
+  const grams = (field: Field) => metalVolume(surface, field) * STEEL;
+  return {
+    deviation,
+    sd,
+    likely,
+    sure,
+    possible,
+    volume,
+    mass: volume * STEEL,
+    sureMass: grams(sure),
+    possibleMass: grams(possible),
+  };
 }
 
 /** What a place of the wall is to the map: nothing asked of it, metal may be asked off, nothing may be ground. */

@@ -113,9 +113,14 @@ export interface Removal {
   readonly likely: Field;
   /** Metal to take off even if the bore is two standard deviations larger. */
   readonly sure: Field;
+  /** Metal that may stand there: what is to come off if the bore is two standard deviations smaller. */
+  readonly possible: Field;
   /** At the mean: mm3 and grams. */
   readonly volume: number;
   readonly mass: number;
+  /** Grams of the sure and of the possible metal, place by place: no bore is two standard deviations out all over. */
+  readonly sureMass: number;
+  readonly possibleMass: number;
 }
 
 export interface Zone {

@@ -103,9 +103,12 @@ function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): 
         ? {
             likely: matrix(removal.likely, grid),
             sure: matrix(removal.sure, grid),
+            possible: matrix(removal.possible, grid),
             sd: matrix(removal.sd, grid),
             volume: removal.volume,
             mass: removal.mass,
+            sureMass: removal.sureMass,
+            possibleMass: removal.possibleMass,
           }
         : null,
     zones: s.zones.map((zone) => zoneReport(zone, bore, units)),

@@ -210,9 +210,13 @@ const Survey = v.strictObject({
     v.strictObject({
       likely: Matrix,
       sure: Matrix,
+      /** Metal that may stand there, at two standard deviations. */
+      possible: Matrix,
       sd: Matrix,
       volume: v.number(),
       mass: v.number(),
+      sureMass: v.number(),
+      possibleMass: v.number(),
     }),
   ),
   zones: v.array(Zone),

@@ -1,5 +1,6 @@
 /** The report for people: the same sentences as in the notebook, in plain text. */
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
+import { sayAmounts } from '../figures/amountWords.ts';
 import { sayDoubts } from '../figures/checkWords.ts';
 import { nearPair } from '../figures/nearClock.ts';
 import { nextSentences } from '../figures/nextWords.ts';
@@ -117,8 +118,7 @@ function targetText({ target, removal }: SurveyEvaluation, units: Units): string
         : 'its centre set by hand';
   const assumed = target.assumed === null ? '' : ` Assumed: ${target.assumed}.`;
   return wrapped(
-    `Target ${formatAcross(target.diameter, units)}, ${centre}: ${removal.mass.toFixed(2)} g of steel to take off ` +
-      `(${removal.volume.toFixed(1)} mm3).${assumed}`,
+    `Target ${formatAcross(target.diameter, units)}, ${centre}: ${sayAmounts(removal)}.${assumed}`,
   );
 }
 

@@ -120,7 +120,7 @@ interface DotProps {
 }
 
 /** A dot where a gauge touched; a cross where that reading is in doubt. */
-function Dot({ x, y, suspect, theme }: DotProps) {
+export function Dot({ x, y, suspect, theme }: DotProps) {
   const { ink, ground } = paletteOf(theme);
   if (suspect) {
     const d = `M${round(x - 4)} ${round(y - 4)}l8 8m0 -8l-8 8`;
@@ -135,7 +135,7 @@ function Dot({ x, y, suspect, theme }: DotProps) {
 }
 
 /** A ring round nothing: here a reading is wanted. */
-function NextRing({ x, y, theme }: Omit<DotProps, 'suspect'>) {
+export function NextRing({ x, y, theme }: Omit<DotProps, 'suspect'>) {
   const { ink, ground } = paletteOf(theme);
   return (
     <g fill="none">

@@ -1,7 +1,9 @@
 import { bandColours, levelColours, paletteOf, type Theme } from '../figures/colour.ts';
+import type { Point, Polyline } from '../figures/contours.ts';
 import type { MapFigure, Rings } from '../figures/map.ts';
 import type { MapFrame } from '../figures/mapFrame.ts';
 import { pathOf } from './ink.ts';
+import { SureLine } from './SureLine.tsx';
 
 interface Props {
   readonly map: MapFigure;
@@ -18,6 +20,12 @@ export function MapShading({ map, frame, theme, hatch }: Props) {
   const lineColours = levelColours(map.steps, theme);
   const fill = (rings: Rings) =>
     rings.map((ring) => pathOf(ring, true, frame.scaleX, frame.scaleY)).join('');
+  const scaled = (lines: readonly Polyline[]) =>
+    lines.map(({ points, closed }) =>
+      (closed ? [...points, points[0]!] : points).map(
+        ([x, y]): Point => [x * frame.scaleX, y * frame.scaleY],
+      ),
+    );
   return (
     <>
       <rect width={frame.across} height={frame.down} fill={colours[0]} />
@@ -42,6 +50,10 @@ export function MapShading({ map, frame, theme, hatch }: Props) {
           strokeDasharray={level > 0 ? '5 3' : undefined}
         />
       ))}
+      {map.possible.length > 0 && (
+        <SureLine lines={scaled(map.possible)} kind="possible" theme={theme} />
+      )}
+      {map.sure.length > 0 && <SureLine lines={scaled(map.sure)} kind="sure" theme={theme} />}
     </>
   );
 }

@@ -56,6 +56,12 @@ export interface MapFigure extends Frame {
   /** What lies at and above each level, in the order of painting; below the first level is all that is known. */
   readonly above: readonly Rings[];
   readonly lines: readonly { readonly level: number; readonly lines: readonly Polyline[] }[];
+  /**
+   * Edges of the metal that is sure to come off, and of what possibly may: it lies to the right of the way that they
+   * run. None where no size is wanted.
+   */
+  readonly sure: readonly Polyline[];
+  readonly possible: readonly Polyline[];
   readonly unknown: Rings;
   readonly doubtful: Rings;
   readonly zones: readonly MapZone[];
@@ -139,10 +145,18 @@ function shading(wall: Wall, steps: Steps, cut: number, frame: Frame) {
   const e = resample(wall.grid, wall.deviation, COLUMNS, ROWS, cut);
   const give = resample(wall.grid, wall.give, COLUMNS, ROWS, cut);
   const shape = contourer(e, frame);
+  /** Where the wall is just on size if it is so many times its give-or-take larger than at the mean. */
+  const edge = (larger: number): Polyline[] => {
+    if (wall.about !== 'target') return [];
+    const values = e.values.map((value, i) => value + larger * give.values[i]!);
+    return contourer({ ...e, values }, frame).linesAt(0);
+  };
   const nothing = { ...e, values: e.values.map((value) => (Number.isNaN(value) ? 1 : 0)) };
   return {
     above: steps.levels.map((level) => shape.regionAbove(level)),
     lines: steps.levels.map((level) => ({ level, lines: shape.linesAt(level) })),
+    sure: edge(1),
+    possible: edge(-1),
     unknown: contourer(nothing, frame).regionAbove(0.5),
     doubtful: contourer(doubtField(e, give, steps.step), frame).regionAbove(1),
   };

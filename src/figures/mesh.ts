@@ -20,6 +20,8 @@ export interface WallShape {
   readonly deviation: Float32Array;
   /** Above 1 uncertain, `UNKNOWN_DOUBT` where nothing is known. */
   readonly doubt: Float32Array;
+  /** Two standard deviations of the deviation, mm; 0 where nothing is known. */
+  readonly give: Float32Array;
   /** Change of the deviation, per radian round the bore and per mm of depth. */
   readonly round: Float32Array;
   readonly along: Float32Array;
@@ -50,6 +52,7 @@ export function wallShape(
   const size = (columns + 1) * (rows + 1);
   const deviation = new Float32Array(size);
   const doubt = new Float32Array(size);
+  const known = new Float32Array(size);
   for (let row = 0; row <= rows; row++) {
     for (let column = 0; column <= columns; column++) {
       const from = row * columns + (column % columns);
@@ -57,11 +60,12 @@ export function wallShape(
       const value = e.values[from]!;
       deviation[to] = Number.isFinite(value) ? value : 0;
       doubt[to] = Math.min(UNKNOWN_DOUBT, doubtOf(value, give.values[from]!, step));
+      known[to] = give.values[from]! || 0;
     }
   }
   const { radius, length } = wall;
   const slopes = slopesOf(deviation, columns, rows, length);
-  return { columns, rows, cut, radius, length, deviation, doubt, ...slopes };
+  return { columns, rows, cut, radius, length, deviation, doubt, give: known, ...slopes };
 }
 
 /** The doubt of a resampled wall, on the same mesh, for whoever draws its border. */

@@ -7,11 +7,12 @@ import { stepsOf } from './map.ts';
 import { type Mark, marksOf, nextMarks, thinned } from './marks.ts';
 import { type WallShape, wallShape } from './mesh.ts';
 import type { Steps, Units } from './steps.ts';
-import { rangeOf, wallOf } from './wall.ts';
+import { rangeOf, type Wall, wallOf } from './wall.ts';
 
 export interface PieceFigure {
   readonly shape: WallShape;
   readonly steps: Steps;
+  readonly about: Wall['about'];
   /** Thickness of the boss about the wall, mm. */
   readonly metal: number;
   readonly exaggeration: Exaggeration;
@@ -52,6 +53,7 @@ export function pieceFigure(
   return {
     shape: wallShape(wall, steps.step, cut),
     steps,
+    about: wall.about,
     metal,
     exaggeration: exaggerations(least, greatest, radius, metal),
     marks: thinned(marksOf(survey), MOST_PINS),

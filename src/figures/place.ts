@@ -28,11 +28,15 @@ export const KEEPOUT_NAMES: Readonly<Record<Keepout['kind'], string>> = {
  */
 export function decimalsFor(give: number, units: Units): number {
   const usual = USUAL_DECIMALS[units];
-  const size = inUnits(give, units);
-  if (!(size > 0) || !Number.isFinite(size)) return usual;
-  const first = Math.ceil(-Math.log10(size) - 1e-9);
-  const leads = Number((size * 10 ** first).toPrecision(3));
-  return Math.min(usual, Math.max(1, leads < 2 ? first + 1 : first));
+  return Math.min(usual, Math.max(1, decimalsOf(inUnits(give, units)) ?? usual));
+}
+
+/** The same for a figure of any kind: negative where tens and hundreds are all that it allows; null: NaN or 0. */
+export function decimalsOf(give: number): number | null {
+  if (!(give > 0) || !Number.isFinite(give)) return null;
+  const first = Math.ceil(-Math.log10(give) - 1e-9);
+  const leads = Number((give * 10 ** first).toPrecision(3));
+  return leads < 2 ? first + 1 : first;
 }
 
 /**

@@ -357,6 +357,32 @@ describe('the removal map', () => {
     );
   });
 
+  it('sure, likely and possible metal stand two standard deviations apart, and a keepout has none of them', () => {
+    const s = surfaceBy(sum(round(30), lobe(2, 0.05)), 0.004);
+    const hole = { from: 10, to: 20, theta: Math.PI, width: 8 };
+    const map = removalMap(s, deviationFrom(s, 30, NO_AXIS), s.sd, everything, [hole]);
+    const kept = fieldOf((theta, z) => {
+      const turn = Math.abs(Math.atan2(Math.sin(theta - Math.PI), Math.cos(theta - Math.PI)));
+      return z >= 10 && z <= 20 && turn * 30.05 <= 4 ? 1 : 0;
+    });
+    const at = (larger: number) =>
+      fieldOf((theta) => Math.max(0, -0.05 * Math.cos(2 * theta) - larger * 0.004));
+    for (const [field, exact] of [
+      [map.sure, at(2)],
+      [map.likely, at(0)],
+      [map.possible, at(-2)],
+    ] as const) {
+      field.forEach((t, k) => {
+        if (kept[k] === 1) expect(t).toBeNaN();
+        else expect(Math.abs(t - exact[k]!)).toBeLessThan(1e-12);
+      });
+    }
+    expect(kept.includes(1)).toBe(true);
+    expect(map.possibleMass).toBeGreaterThan(map.mass);
+    expect(map.mass).toBeGreaterThan(map.sureMass);
+    expect(map.sureMass).toBeGreaterThan(0);
+  });
+
   it('is nothing outside a seat, and deviation stands there all the same', () => {
     const seats = [{ from: 10, to: 20 }];
     const { likely, sure, deviation, volume } = removalOf(round(30), 30.2, seats);

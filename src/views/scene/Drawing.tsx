@@ -1,17 +1,20 @@
 /** The whole right side: the bore in three dimensions, the flat map, and one line for the place pointed at. */
 import { useId, useMemo, useRef, useState } from 'react';
 import { Legend } from '../../drawings/Legend.tsx';
+import { MarkKey } from '../../drawings/MarkKey.tsx';
 import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
 import type { Theme } from '../../figures/colour.ts';
 import { factorFor } from '../../figures/exaggeration.ts';
 import { legendFigure } from '../../figures/legend.ts';
 import { describeMap, type MapFigure, mapFigure } from '../../figures/map.ts';
 import { mapFrame } from '../../figures/mapFrame.ts';
+import { mapKey } from '../../figures/markKey.ts';
 import { type PieceFigure, pieceFigure } from '../../figures/piece.ts';
 import { sayPlace } from '../../figures/place.ts';
 import type { Units } from '../../figures/steps.ts';
 import { useSession } from '../../store/session.ts';
 import { PAGES, type Page, Sheet } from '../map/Sheet.tsx';
+import { Disclosure } from '../parts/Disclosure.tsx';
 import { useSize } from '../useSize.ts';
 import { Controls } from './Controls.tsx';
 import { type Room, roomFor } from './room.ts';
@@ -67,6 +70,7 @@ function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
   const exaggeration = factorFor(wanted, piece.exaggeration);
   const tall = room.kind === 'tall';
   const said = <Readout bore={bore} survey={survey} units={units} />;
+  const key = <MarkKey marks={mapKey(map)} theme={theme} id={`${id}-marks`} />;
   const pages = <Pages page={page} onChoose={setPage} />;
   const sheet = (
     <div className="drawing-map">
@@ -81,6 +85,7 @@ function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
         id={`${id}m`}
         width={room.mapWidth}
       />
+      {tall && page === 'map' && key}
     </div>
   );
   return (
@@ -102,7 +107,14 @@ function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
         flat={small ? { shown: sheetAlone, show: setSheetAlone, pages } : null}
       />
       {!small && sheet}
-      {!tall && said}
+      {!tall && (
+        <div className="drawing-foot">
+          {said}
+          <Disclosure label="Key to the marks" button="key" buttonClass="link-button">
+            {() => key}
+          </Disclosure>
+        </div>
+      )}
     </>
   );
 }

@@ -36,15 +36,18 @@ export const WALL_VERTEX = /* glsl */ `
   attribute vec2 place;
   attribute float deviation;
   attribute float doubt;
+  attribute float give;
   varying vec3 normal_;
   varying vec2 place_;
   varying float deviation_;
   varying float doubt_;
+  varying float give_;
   void main() {
     normal_ = normalMatrix * normal;
     place_ = place;
     deviation_ = deviation;
     doubt_ = doubt;
+    give_ = give;
     gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
   }
 `;
@@ -53,6 +56,7 @@ export const WALL_FRAGMENT = /* glsl */ `
   uniform float step_;
   uniform float first;
   uniform int count;
+  uniform float wanted;
   uniform vec3 bands[${MOST_LEVELS + 1}];
   uniform vec3 lines[${MOST_LEVELS}];
   uniform vec3 ink;
@@ -69,6 +73,7 @@ export const WALL_FRAGMENT = /* glsl */ `
   varying vec2 place_;
   varying float deviation_;
   varying float doubt_;
+  varying float give_;
   ${LIGHT}
   ${HALF}
 
@@ -96,6 +101,24 @@ export const WALL_FRAGMENT = /* glsl */ `
     float run = abs(slope.x) > abs(slope.y) ? gl_FragCoord.y : gl_FragCoord.x;
     float dash = m < 0.0 ? 1.0 : step(fract(run / (8.0 * pixel)), 0.62);
     return mix(colour, lines[level], dash * stroke(v, 1.1 * pixel, fwidth(deviation_)));
+  }
+
+  /* The edge of metal, where v is zero: a heavy line, or dots; teeth on the side where v is below zero. */
+  vec3 edge(vec3 colour, float v, float dotted) {
+    float pace = fwidth(v);
+    vec2 slope = vec2(dFdx(v), dFdy(v));
+    float run = (abs(slope.x) > abs(slope.y) ? gl_FragCoord.y : gl_FragCoord.x) / pixel;
+    float on = 1.0 - dotted * step(0.5, fract(run / 5.0));
+    float far = -v / max(pace, 1e-9) / pixel;
+    float tooth = step(0.0, far) * step(far, 6.0) * step(fract(run / 16.0), 0.11);
+    colour = mix(colour, ground, on * stroke(v, 4.5 * pixel, pace));
+    return mix(colour, ink, max(tooth, on * stroke(v, 2.5 * pixel, pace)));
+  }
+
+  /* Metal that surely comes off stands where the wall is small even at its largest, what possibly stands at its least. */
+  vec3 edged(vec3 colour) {
+    if (wanted < 0.5 || doubt_ > 8.0) return colour;
+    return edge(edge(colour, deviation_ - give_, 1.0), deviation_ + give_, 0.0);
   }
 
   vec3 hatched(vec3 colour) {
@@ -141,7 +164,7 @@ export const WALL_FRAGMENT = /* glsl */ `
 
   void main() {
     cutHalf(place_.x);
-    vec3 colour = pointedAt(marked(hatched(contoured(banded()))));
+    vec3 colour = pointedAt(marked(edged(hatched(contoured(banded())))));
     gl_FragColor = vec4(colour * lit(normal_, 0.9, 0.13), 1.0);
   }
 `;

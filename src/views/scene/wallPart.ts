@@ -32,11 +32,13 @@ export function makeWall(piece: PieceFigure): WallPart {
   const count = arrays.position.length / 3;
   const deviation = new BufferAttribute(new Float32Array(count), 1);
   const doubt = new BufferAttribute(new Float32Array(count), 1);
+  const give = new BufferAttribute(new Float32Array(count), 1);
   const place = new BufferAttribute(arrays.place, 2);
   geometry.setAttribute('position', position);
   geometry.setAttribute('normal', normal);
   geometry.setAttribute('deviation', deviation);
   geometry.setAttribute('doubt', doubt);
+  geometry.setAttribute('give', give);
   geometry.setAttribute('place', place);
   // The ray that looks for what is pointed at reads places from here.
   geometry.setAttribute('uv', place);
@@ -55,6 +57,7 @@ export function makeWall(piece: PieceFigure): WallPart {
       const { shape } = next;
       deviation.copyArray(shape.deviation).needsUpdate = true;
       doubt.copyArray(shape.doubt).needsUpdate = true;
+      give.copyArray(shape.give).needsUpdate = true;
       for (let i = 0; i < count; i++) {
         arrays.place[2 * i + 1] = (Math.floor(i / (shape.columns + 1)) / shape.rows) * shape.length;
       }
@@ -82,6 +85,7 @@ function wallUniforms() {
     step_: { value: 1 },
     first: { value: 0 },
     count: { value: 0 },
+    wanted: { value: 0 },
     bands: { value: blanks(MOST_LEVELS + 1) },
     lines: { value: blanks(MOST_LEVELS) },
     ink: { value: new Vector3() },
@@ -113,6 +117,7 @@ function paintWall(material: ShaderMaterial, piece: PieceFigure, theme: Theme): 
   set('count', Math.min(MOST_LEVELS, steps.levels.length));
   set('bands', padded(bandColours(steps, theme), MOST_LEVELS + 1));
   set('lines', padded(levelColours(steps, theme), MOST_LEVELS));
+  set('wanted', piece.about === 'target' ? 1 : 0);
   set('ink', raw(palette.ink));
   set('ground', raw(palette.ground));
   set('unknown', raw(palette.unknown));

@@ -1,0 +1,45 @@
+/** How much metal comes off in all: what is sure to, what is likely to, and what possibly may. */
+import type { Removal } from '../bore/types.ts';
+import { decimalsOf } from './place.ts';
+
+export interface Amounts {
+  /** `0.4 g`; null where none of it is sure. */
+  readonly sure: string | null;
+  readonly likely: string;
+  readonly possible: string;
+  /** `140 mm³`, the likely volume. */
+  readonly volume: string;
+}
+
+/** A gram is weighed to a hundredth at best, and nobody asks for more. */
+const MOST_DECIMALS = 2;
+
+/** As many digits as half of the way from the sure to the possible amount allows. */
+export function amountWords(removal: Removal): Amounts {
+  const { mass, volume, sureMass, possibleMass } = removal;
+  const give = (possibleMass - sureMass) / 2;
+  const decimals = Math.min(MOST_DECIMALS, decimalsOf(give) ?? MOST_DECIMALS);
+  const grams = (g: number) => `${earned(g, decimals)} g`;
+  const perGram = mass > 0 ? volume / mass : Number.NaN;
+  return {
+    sure: Number(earned(sureMass, decimals)) > 0 ? grams(sureMass) : null,
+    likely: grams(mass),
+    possible: grams(possibleMass),
+    volume: `${earned(volume, decimalsOf(give * perGram) ?? 0)} mm³`,
+  };
+}
+
+/** Negative decimals: to tens, hundreds. */
+function earned(value: number, decimals: number): string {
+  const step = 10 ** -decimals;
+  return decimals >= 0 ? value.toFixed(decimals) : String(Math.round(value / step) * step);
+}
+
+/** `surely 0.4 g of steel to come off, likely 1.1 g, possibly up to 2.6 g`. */
+export function sayAmounts(removal: Removal): string {
+  const { sure, likely, possible } = amountWords(removal);
+  const rest = `likely ${likely}, possibly up to ${possible}`;
+  return sure === null
+    ? `none of the steel is sure to come off; ${rest}`
+    : `surely ${sure} of steel to come off, ${rest}`;
+}
