@@ -36,6 +36,7 @@ import { chooseTarget, missing, planRemoval, targetNotes } from './evaluate/want
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
 import { clockTheta } from './job/clock.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
+import { standForMany } from './job/gauges.ts';
 import type { Feature, Job, Survey, Units } from './job/schema.ts';
 import { pastReach, retypings } from './job/slips.ts';
 import { formatDepth } from './job/units.ts';
@@ -124,6 +125,7 @@ function evaluateBore(
         job.units,
         survey.name,
         survey.wornSide,
+        survey.note,
         facts,
         found,
         feature.decisions,
@@ -159,7 +161,7 @@ function evaluateSurvey(
   earlier: Outcome | undefined,
 ): Outcome {
   const length = facts.length.mm;
-  const notes = readingNotes(found, facts, feature);
+  const notes = [...ownNote(survey), ...readingNotes(found, facts, feature)];
   const empty = emptySurvey(survey, found, notes);
   const usual = usualSmoothness(1);
   const waiting = { smoothness: usual, sound: usual };
@@ -192,9 +194,9 @@ function evaluateSurvey(
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
   const along = alongDepth(posterior, length);
   const deepText = (z: number) => formatDepth(z, job.units);
-  // Means of thousands of points are nobody's typed readings.
+  // Means of many points are nobody's typed readings.
   const { checks, sound } =
-    sightings === found.readings
+    sightings === found.readings && !standForMany(job.gauges, survey.readings)
       ? judge(job, facts, feature, survey, posterior, earlier)
       : { checks: [], sound: smoothness };
   return {
@@ -300,6 +302,11 @@ function emptySurvey(
     zones: [],
     notes,
   };
+}
+
+/** What the survey says of itself: of a scan's points, what became of them. */
+function ownNote({ note }: Survey): Remark[] {
+  return note === undefined ? [] : [{ kind: 'finding', text: note }];
 }
 
 function readingNotes(found: SurveyFacts, facts: BoreFacts, feature: Feature): Remark[] {

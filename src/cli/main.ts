@@ -8,6 +8,8 @@ const USAGE = `Roundhand, on the command line.
   roundhand report JOB [--bore NAME] [--survey NAME] [--json]
   roundhand report READINGS.csv --nominal D --length L [--bushing OD] [--press-fit P]
                    [--units in|mm] [--json]
+  roundhand report POINTS.csv --nominal D --length L [--bushing OD] [--press-fit P]
+                   [--units mm|in] [--accuracy A] [--json]
   roundhand fit POINTS.csv --feature circle|cylinder|cone [--units mm|in]
                    --criterion least-squares|minimum-zone|maximum-inscribed|minimum-circumscribed
                    (a cone: least-squares or minimum-zone)
@@ -15,8 +17,16 @@ const USAGE = `Roundhand, on the command line.
 
 A job is a .roundhand.json file. Readings are CSV with the columns survey, face, depth, clock,
 instrument, setup, reading, unit, sd, note; only depth, clock and reading are required. Sizes
-are in the unit of the rows unless --units says. Points are CSV with the header x,y or x,y,z,
-or clock,radius or clock,depth,radius for radii about one axis.`;
+are in the unit of the rows unless --units says.
+
+Points of a scanner or measuring arm are CSV with the columns x, y and z, in any order, others
+passed over; a million will do. Where x runs to 3 o'clock, y to 12 and z inward from face A along
+the middle of the bore, they are taken as they are; else about the average round cylinder through
+them, face A towards + and 12 o'clock towards + y. Units are mm unless --units says. What they
+have in common from place to place and does not average out is --accuracy (1 standard deviation).
+
+For fit, points have the header x,y or x,y,z, or clock,radius or clock,depth,radius for radii about
+one axis.`;
 
 export interface Streams {
   readonly out: (text: string) => void;
@@ -25,7 +35,17 @@ export interface Streams {
 
 /** Which options each command takes. */
 const TAKES: Readonly<Record<string, readonly (keyof Options)[]>> = {
-  report: ['bore', 'survey', 'json', 'nominal', 'length', 'bushing', 'press-fit', 'units'],
+  report: [
+    'bore',
+    'survey',
+    'json',
+    'nominal',
+    'length',
+    'bushing',
+    'press-fit',
+    'units',
+    'accuracy',
+  ],
   fit: ['feature', 'criterion', 'filter', 'units'],
 };
 
@@ -77,24 +97,19 @@ function checkUsage(
   }
 }
 
-/** Points stay bytes: the text of a million is large, and nobody needs it. */
+/** Files stay bytes: the text of a million points is large, and nobody needs it. */
 async function run(command: string, file: string, values: Options): Promise<Said> {
-  if (command === 'fit') {
-    const input = readInput(file, (bytes) => bytes);
-    if ('why' in input) return { out: '', fault: input.why };
-    return (await import('./fitCommand.ts')).fitCommand(input.content, file, values);
-  }
-  const input = readInput(file, (bytes) => bytes.toString('utf8'));
+  const input = readInput(file);
   if ('why' in input) return { out: '', fault: input.why };
-  return (await import('./reportCommand.ts')).reportCommand(input.content, file, values);
+  if (command === 'fit') {
+    return (await import('./fitCommand.ts')).fitCommand(input.bytes, file, values);
+  }
+  return (await import('./reportCommand.ts')).reportCommand(input.bytes, file, values);
 }
 
-function readInput<T>(
-  file: string,
-  decode: (bytes: Buffer) => T,
-): { content: T } | { why: string } {
+function readInput(file: string): { bytes: Buffer } | { why: string } {
   try {
-    return { content: decode(readFileSync(file)) };
+    return { bytes: readFileSync(file) };
   } catch (fault) {
     const code = (fault as NodeJS.ErrnoException).code;
     if (code === 'ENOENT') return { why: `${file}: there is no such file.` };

@@ -1,20 +1,23 @@
-/** `roundhand report`: a job or a CSV of readings through the same evaluation as the page. */
+/** `roundhand report`: a job, a CSV of readings or one of points through the same evaluation as the page. */
 import { basename } from 'node:path';
+import { jobFromScan } from '../evaluate/scanJob.ts';
 import { type Evaluation, evaluate } from '../evaluate.ts';
 import { type ReadingsCsv, readReadingsCsv } from '../job/csv.ts';
 import { doubtsOf } from '../job/doubts.ts';
-import { jobFromCsv } from '../job/fromCsv.ts';
+import { type CsvSizes, jobFromCsv } from '../job/fromCsv.ts';
 import { openJob } from '../job/parse.ts';
+import { isScan, readScan } from '../job/pointsTable.ts';
 import type { Job, Units } from '../job/schema.ts';
+import { lengthMm } from '../job/units.ts';
 import { type Choice, chosen, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
 import { type Options, type Said, UsageError } from './usage.ts';
 
-const CSV_ONLY = ['nominal', 'length', 'bushing', 'press-fit', 'units'] as const;
+const CSV_ONLY = ['nominal', 'length', 'bushing', 'press-fit', 'units', 'accuracy'] as const;
 
-export function reportCommand(text: string, file: string, options: Options): Said {
+export function reportCommand(bytes: Buffer, file: string, options: Options): Said {
   const name = basename(file);
-  const read = isJob(text, file) ? readJob(text, name, options) : readCsv(text, name, options);
+  const read = readFile(bytes, file, options);
   if ('why' in read) return { out: '', fault: read.why };
   const { job } = read;
   const choice = { bore: options.bore, survey: options.survey };
@@ -30,6 +33,14 @@ export function reportCommand(text: string, file: string, options: Options): Sai
 }
 
 type Read = { readonly job: Job } | { readonly why: string };
+
+function readFile(bytes: Buffer, file: string, options: Options): Read {
+  const name = basename(file);
+  const scan = !/\.json$/i.test(file) && isScan(bytes);
+  if (scan) return readPoints(bytes, name, options);
+  const text = bytes.toString('utf8');
+  return isJob(text, file) ? readJob(text, name, options) : readCsv(text, name, options);
+}
 
 /** A job is JSON; anything else is taken for readings, unless it is called a job. */
 function isJob(text: string, file: string): boolean {
@@ -51,28 +62,51 @@ function readJob(text: string, name: string, options: Options): Read {
 function readCsv(text: string, name: string, options: Options): Read {
   const rows = readReadingsCsv(text, name);
   if (!rows.ok) return { why: rows.why };
+  if (options.accuracy !== undefined) {
+    throw new UsageError('--accuracy goes with a CSV of points; readings have a column sd.');
+  }
   const units = unitsOf(options.units ?? usualUnits(rows));
+  return checked(jobFromCsv(rows, { units, ...sizesOf(options, units, name) }), name);
+}
+
+function readPoints(bytes: Buffer, name: string, options: Options): Read {
+  const units = unitsOf(options.units ?? 'mm');
+  const sizes = sizesOf(options, units, name);
+  const { accuracy } = options;
+  if (accuracy !== undefined && !(lengthMm({ text: accuracy, unit: units }) > 0)) {
+    throw new UsageError(
+      `--accuracy takes a length above 0, such as 0.005, and not “${accuracy}”.`,
+    );
+  }
+  const columns = readScan(bytes);
+  if ('error' in columns) return { why: `${name}: ${columns.error}.` };
+  const made = jobFromScan({ name, columns }, { units, accuracy, ...sizes });
+  return made.ok ? checked(made.job, name) : { why: `${name}: ${made.why}.` };
+}
+
+function sizesOf(options: Options, units: Units, title: string): Omit<CsvSizes, 'units'> {
   for (const option of ['nominal', 'length'] as const) {
     if (options[option] === undefined) {
-      throw new UsageError(`a CSV of readings needs --${option}, in ${units}. See --help.`);
+      throw new UsageError(`a CSV needs --${option}, in ${units}. See --help.`);
     }
   }
-  const job = jobFromCsv(rows, {
-    units,
+  return {
     nominal: options.nominal!,
     length: options.length!,
     bushing: options.bushing,
     pressFit: options['press-fit'],
-    title: name,
-  });
+    title,
+  };
+}
+
+function checked(job: Job, name: string): Read {
   const [doubt] = doubtsOf(job);
   return doubt === undefined ? { job } : { why: `${name}: ${doubt}` };
 }
 
 /** Where the options' unit is not said, it is that of the rows; millimetres where they do not say either. */
 function usualUnits(rows: Extract<ReadingsCsv, { ok: true }>): Units {
-  const said =
-    rows.kind === 'readings' ? rows.readings.find(({ unit }) => unit !== '')?.unit : 'mm';
+  const said = rows.readings.find(({ unit }) => unit !== '')?.unit;
   return said === undefined || said === 'mm' ? 'mm' : 'in';
 }
 

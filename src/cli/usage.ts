@@ -18,6 +18,7 @@ export const OPTIONS = {
   bushing: { type: 'string' },
   'press-fit': { type: 'string' },
   units: { type: 'string' },
+  accuracy: { type: 'string' },
   feature: { type: 'string' },
   criterion: { type: 'string' },
   filter: { type: 'string' },

@@ -1,7 +1,6 @@
 /**
  * Readings as CSV, one a row: `survey,face,depth,clock,instrument,setup,reading,unit,sd,note`. The columns may
- * come in any order; only depth, clock and reading must be there. Depth and sd are in the row's unit. A file of
- * points has the header `x,y,z`.
+ * come in any order; only depth, clock and reading must be there. Depth and sd are in the row's unit.
  */
 import { readClock } from './clock.ts';
 import { type CsvRecord, csvField, readCsvText } from './csvText.ts';
@@ -47,17 +46,8 @@ export interface CsvReading {
   readonly note: string;
 }
 
-/** A point on the wall in the file's unit: x to 3 o'clock, y to 12, z inward from face A. */
-export interface CsvPoint {
-  readonly line: number;
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
-}
-
 export type ReadingsCsv =
-  | { readonly ok: true; readonly kind: 'readings'; readonly readings: readonly CsvReading[] }
-  | { readonly ok: true; readonly kind: 'points'; readonly points: readonly CsvPoint[] }
+  | { readonly ok: true; readonly readings: readonly CsvReading[] }
   | { readonly ok: false; readonly why: string };
 
 type Row<T> = { readonly ok: true; readonly row: T } | { readonly ok: false; readonly why: string };
@@ -72,19 +62,14 @@ export function readReadingsCsv(text: string, fileName: string): ReadingsCsv {
   const [head, ...records] = csv.records;
   if (head === undefined) return fault(`the file is empty; ${headerWanted()}`);
   const names = head.fields.map((field) => field.toLowerCase());
-  const points = ['x', 'y', 'z'].every((name) => names.includes(name)) && names.length === 3;
-  const wrong = points ? null : headerFault(head, names);
+  const wrong = headerFault(head, names);
   if (wrong !== null) return fault(wrong);
   if (records.length === 0) return fault('there are no readings below the header');
   if (records.length > MOST.readings) {
     return fault(`there are ${records.length} readings; a survey holds ${MOST.readings} at most`);
   }
-  if (points) {
-    const read = readRows(records, (record) => readPoint(record, names));
-    return 'why' in read ? fault(read.why) : { ok: true, kind: 'points', points: read.rows };
-  }
   const read = readRows(records, (record) => readReading(record, names as Column[]));
-  return 'why' in read ? fault(read.why) : { ok: true, kind: 'readings', readings: read.rows };
+  return 'why' in read ? fault(read.why) : { ok: true, readings: read.rows };
 }
 
 function headerWanted(): string {
@@ -206,23 +191,6 @@ function tooLong(row: CsvReading): string | null {
   ];
   const long = most.find(([column, letters]) => row[column].length > letters);
   return long === undefined ? null : `, column ${long[0]}: it is longer than ${long[1]} letters`;
-}
-
-function readPoint(record: CsvRecord, names: readonly string[]): Row<CsvPoint> {
-  const { line, fields } = record;
-  if (fields.length !== 3)
-    return { ok: false, why: ` has ${fields.length} fields; x, y and z are wanted` };
-  const of = (name: string): number => plainNumber(fields[names.indexOf(name)]!);
-  const row = { line, x: of('x'), y: of('y'), z: of('z') };
-  const wrong = (['x', 'y', 'z'] as const).find((name) => !Number.isFinite(row[name]));
-  if (wrong === undefined) return { ok: true, row };
-  const text = fields[names.indexOf(wrong)]!;
-  return { ok: false, why: `, column ${wrong}: ${quoted(text)} is no number such as 25.013` };
-}
-
-function plainNumber(field: string): number {
-  const plain = field.replace(',', '.').replace('−', '-');
-  return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
 }
 
 /** All readings of a feature, as typed. A length in another unit than its row's reading says its own. */

@@ -1,7 +1,7 @@
 /** A job made from the rows of a CSV, with the sizes that the rows do not say. */
-import { textOrNone, typedKept, typedOrNone, withKey } from './change.ts';
-import { clockText, readClock } from './clock.ts';
-import type { CsvPoint, CsvReading, ReadingsCsv } from './csv.ts';
+import { textOrNone, typedOrNone, withKey } from './change.ts';
+import { readClock } from './clock.ts';
+import type { CsvReading, ReadingsCsv } from './csv.ts';
 import { gaugeKind } from './gauges.ts';
 import { stageOfName } from './plan.ts';
 import {
@@ -45,12 +45,17 @@ const MOST_PLANNED = 40;
 type Rows = Extract<ReadingsCsv, { ok: true }>;
 
 /** A job of one bore; its surveys in the order in which the rows first name them. */
-export function jobFromCsv(rows: Rows, sizes: CsvSizes): Job {
-  const gauges = gaugesOf(rows);
-  const surveys =
-    rows.kind === 'points'
-      ? [pointSurvey(rows.points, sizes.units)]
-      : readingSurveys(rows.readings, gauges, sizes.units);
+export function jobFromCsv({ readings }: Rows, sizes: CsvSizes): Job {
+  const gauges = gaugesOf([...new Set(readings.map((row) => TYPE_OF[row.instrument]))]);
+  return jobOfSurveys(gauges, readingSurveys(readings, gauges, sizes.units), sizes);
+}
+
+/** A job of one bore with these surveys. */
+export function jobOfSurveys(
+  gauges: readonly Gauge[],
+  surveys: readonly Survey[],
+  sizes: CsvSizes,
+): Job {
   const typed = (text: string | undefined) =>
     typedOrNone(text === undefined ? undefined : { text, unit: sizes.units });
   const bushing = typed(sizes.bushing);
@@ -65,7 +70,7 @@ export function jobFromCsv(rows: Rows, sizes: CsvSizes): Job {
         : [{ id: 'b1', name: 'Bushing', seat: { face: 'A' }, outside: [bushing] }],
     wanted: pressFit === undefined ? {} : { pressFit },
     keepouts: [],
-    surveys,
+    surveys: [...surveys],
     decisions: {},
     issued: [],
   };
@@ -77,17 +82,14 @@ export function jobFromCsv(rows: Rows, sizes: CsvSizes): Job {
     id: 'job1',
     title: (sizes.title ?? 'Readings').slice(0, MOST.name),
     units: sizes.units,
-    gauges,
+    gauges: [...gauges],
     features: [feature],
     safety: {},
   };
 }
 
-function gaugesOf(rows: Rows): Gauge[] {
-  const types =
-    rows.kind === 'points'
-      ? (['points'] as const)
-      : [...new Set(rows.readings.map((row) => TYPE_OF[row.instrument]))];
+/** Generic gauges, g1 on. */
+export function gaugesOf(types: readonly GaugeType[]): Gauge[] {
   return types.map((type, index) => {
     const { kind, name } = gaugeKind(type);
     return { id: `g${index + 1}`, kind, type, name };
@@ -194,31 +196,4 @@ function distinct<R, T>(rows: readonly R[], take: (row: R) => T, measure: (one: 
     if (!found.has(key)) found.set(key, one);
   }
   return [...found.values()].sort((a, b) => measure(a) - measure(b));
-}
-
-/** Points about the datum axis: each is a radius at its own clock position and depth. */
-function pointSurvey(points: readonly CsvPoint[], units: Units): Survey {
-  const length = (value: number): Typed => typedKept({ text: plainText(value), unit: units });
-  return {
-    id: 's1',
-    name: 'Points',
-    stage: 'as-found',
-    plan: { clocks: [], depths: [], face: 'A', gauge: 'g1' },
-    setups: [],
-    readings: points.map(({ x, y, z }, index) => ({
-      id: `r${index + 1}`,
-      face: 'A',
-      depth: length(z),
-      clock: clockText(Math.atan2(x, y), true),
-      gauge: 'g1',
-      value: length(Math.hypot(x, y)),
-    })),
-  };
-}
-
-/** Without an exponent, which nobody types; 12 decimals are finer than any gauge. */
-function plainText(value: number): string {
-  return Number(value.toFixed(12))
-    .toFixed(12)
-    .replace(/\.?0+$/, '');
 }

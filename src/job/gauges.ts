@@ -178,3 +178,9 @@ export function readingSd(gauge: Gauge, reading?: Pick<Reading, 'sd'>): GaugeFig
   const mm = Math.hypot(repeatability.mm, resolution.mm / Math.sqrt(12));
   return { mm, stated: repeatability.stated };
 }
+
+/** True where every reading stands for many points of a scanner, and says how well it is known: nobody typed it. */
+export function standForMany(gauges: readonly Gauge[], readings: readonly Reading[]): boolean {
+  const scanners = new Set(gauges.filter(({ type }) => type === 'points').map(({ id }) => id));
+  return readings.every(({ gauge, sd }) => sd !== undefined && scanners.has(gauge));
+}

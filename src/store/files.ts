@@ -9,10 +9,13 @@ import { jobStore } from './job.ts';
 import { keeper } from './kept.ts';
 import { newId } from './newId.ts';
 import { say, usePage } from './page.ts';
+import { isScanFile, readScanFile } from './scanFile.ts';
 import { FIRST_LOOK, type Session, useSession } from './session.ts';
 
 /** More than any job holds; a larger file is refused before it is read. */
 const MOST_BYTES = 50_000_000;
+/** Some five million points, with all their digits. */
+const MOST_POINT_BYTES = 300_000_000;
 
 /** Puts a job on the bench, looked at from the start or from where it was left. */
 export function show(job: Job, session: Session = FIRST_LOOK): void {
@@ -50,6 +53,11 @@ async function openText(text: string, name: string): Promise<void> {
 }
 
 export async function openFile(file: File): Promise<void> {
+  const table = /\.(csv|tsv|txt|xyz|asc)$/i.test(file.name);
+  if (table && (await isScanFile(file))) {
+    await openPoints(file);
+    return;
+  }
   if (file.size > MOST_BYTES) {
     const size = Math.round(file.size / 1_000_000);
     say({ tone: 'fault', text: `${file.name} is ${size} MB; a job is far smaller than 50 MB.` });
@@ -58,7 +66,7 @@ export async function openFile(file: File): Promise<void> {
   const text = await file.text().catch(() => null);
   if (text === null) {
     say({ tone: 'fault', text: `${file.name} could not be read from the device.` });
-  } else if (/\.(csv|tsv|txt)$/i.test(file.name)) await openReadings(text, file.name);
+  } else if (table) await openReadings(text, file.name);
   else await openText(text, file.name);
 }
 
@@ -82,9 +90,29 @@ async function openReadings(text: string, name: string): Promise<void> {
   });
 }
 
+/** Points of a scanner become a job of their own, in the unit that their size speaks for. */
+async function openPoints(file: File): Promise<void> {
+  if (file.size > MOST_POINT_BYTES) {
+    const size = Math.round(file.size / 1_000_000);
+    say({ tone: 'fault', text: `${file.name} is ${size} MB, and 300 MB of points are the most.` });
+    return;
+  }
+  say({ tone: 'said', text: `The points of ${file.name} are being read.` });
+  const read = await readScanFile(file);
+  if (!read.ok) {
+    say({ tone: 'fault', text: sentence(read.why) });
+    return;
+  }
+  const { units } = read.job;
+  show({ ...read.job, id: newId() });
+  say({
+    tone: 'said',
+    text: `These points are a job of their own now, taken to be in ${units === 'mm' ? 'millimetres' : 'inches'} by their size. Give the length of the bore and the bushing’s outside diameter, and the map follows.`,
+  });
+}
+
 /** What most people mean by a file in which one row says its unit. */
 function unitsOf(rows: Extract<ReadingsCsv, { ok: true }>): Units | null {
-  if (rows.kind === 'points') return null;
   const stated = rows.readings.find(({ unit }) => unit !== '')?.unit;
   if (stated === undefined) return null;
   return stated === 'mm' ? 'mm' : 'in';

@@ -1,6 +1,6 @@
 /** Numbers read from bytes against the language's own reading of the text. */
 import { describe, expect, it } from 'vitest';
-import { numberIn } from '../../src/cli/pointsNumber.ts';
+import { numberIn } from '../../src/job/pointsNumber.ts';
 import { seededRandom } from '../../src/num/random.ts';
 
 const read = (text: string) => numberIn(Buffer.from(text), 0, Buffer.byteLength(text));

@@ -15,6 +15,8 @@ const POWERS = 64;
 /** No double needs as many characters; what is longer is no number that anything wrote. */
 const LONGEST = 4000;
 
+const TEXT = new TextDecoder();
+
 /** Space, tab, either byte of a line end. */
 export function isBlank(byte: number): boolean {
   return byte === 32 || byte === 9 || byte === 13 || byte === 10;
@@ -27,7 +29,7 @@ export function isBlank(byte: number): boolean {
  * @param from first byte of the cell
  * @param stop one past its last byte
  */
-export function numberIn(bytes: Buffer, from: number, stop: number): number {
+export function numberIn(bytes: Uint8Array, from: number, stop: number): number {
   let first = from;
   let last = stop;
   while (first < last && isBlank(bytes[first]!)) first++;
@@ -64,7 +66,7 @@ export function numberIn(bytes: Buffer, from: number, stop: number): number {
 }
 
 /** What follows the digits, as a power of ten; NaN when it is no short exponent. */
-function exponentIn(bytes: Buffer, from: number, stop: number): number {
+function exponentIn(bytes: Uint8Array, from: number, stop: number): number {
   if ((bytes[from]! | 32) !== 101 || stop - from > 5) return Number.NaN;
   let at = from + 1;
   const negative = bytes[at] === 45;
@@ -146,9 +148,9 @@ for (let n = 0; n <= POWERS; n++) {
   POWER_REST[POWERS - n] = Number(left) / up / 2 ** 270;
 }
 
-function slowNumber(bytes: Buffer, from: number, stop: number): number {
+function slowNumber(bytes: Uint8Array, from: number, stop: number): number {
   if (stop - from > LONGEST) return Number.NaN;
-  const cell = bytes.toString('utf8', from, stop).trim();
+  const cell = TEXT.decode(bytes.subarray(from, stop)).trim();
   // The language reads an empty cell as 0 and 0x10 as 16: no gauge writes those.
   return /^[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?$/.test(cell) ? Number(cell) : Number.NaN;
 }
