@@ -49,7 +49,7 @@ describe('a scan reported', () => {
     const { code, out, err } = await run('report', file, ...SIZES, '--bushing', '65.2', '--json');
     expect([code, err]).toEqual([0, '']);
     report = JSON.parse(out);
-  });
+  }, 60_000);
 
   it('the surface is the bore’s, and as sure as it says', () => {
     const { theta, z, mean, sdSeen } = report.bores[0]!.surveys[0]!.surface;
