@@ -16,6 +16,7 @@ import { sayNext, saySetup } from '../figures/nextWords.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
 import { patternsReport } from './jointReport.ts';
+import type { FindOther } from './otherReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 
@@ -25,7 +26,12 @@ export interface Choice {
   readonly survey?: string | undefined;
 }
 
-export function reportOf(evaluation: Evaluation, choice: Choice = {}): Report {
+/** @param other works out the other reading of a survey's numbers; left out: none is told */
+export function reportOf(
+  evaluation: Evaluation,
+  choice: Choice = {},
+  other: FindOther = () => null,
+): Report {
   return {
     format: 'roundhand-report',
     version: 1,
@@ -36,7 +42,7 @@ export function reportOf(evaluation: Evaluation, choice: Choice = {}): Report {
       length: known(bore.facts.length),
       bushingOutside: known(bore.facts.bushingOutside),
       pressFit: known(bore.facts.pressFit),
-      surveys: bore.surveys.map((survey) => surveyReport(survey, bore, evaluation.units)),
+      surveys: bore.surveys.map((survey) => surveyReport(survey, bore, evaluation.units, other)),
     })),
   };
 }
@@ -51,7 +57,12 @@ export function chosen(evaluation: Evaluation, { bore, survey }: Choice): BoreEv
     }));
 }
 
-function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): SurveyReport {
+function surveyReport(
+  s: SurveyEvaluation,
+  bore: BoreEvaluation,
+  units: Units,
+  other: FindOther,
+): SurveyReport {
   const { surface, target, removal } = s;
   const grid = surface?.grid;
   return {
@@ -111,6 +122,7 @@ function surveyReport(s: SurveyEvaluation, bore: BoreEvaluation, units: Units): 
             possibleMass: removal.possibleMass,
           }
         : null,
+    otherReading: other(bore, s),
     zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
     ways: [],
     passes: [],
@@ -225,7 +237,7 @@ function known({ mm, from }: { mm: number; from: 'typed' | 'default' | 'missing'
   return { mm: orNull(mm), from };
 }
 
-function matrix(field: Field, grid: Grid): (number | null)[][] {
+export function matrix(field: Field, grid: Grid): (number | null)[][] {
   const columns = grid.theta.length;
   return Array.from(grid.z, (_, iz) =>
     Array.from(field.subarray(iz * columns, (iz + 1) * columns), orNull),

@@ -1,7 +1,7 @@
 /** `roundhand report`: a job, a CSV of readings or one of points through the same evaluation as the page. */
 import { basename } from 'node:path';
 import { jobFromScan } from '../evaluate/scanJob.ts';
-import { type Evaluation, evaluate } from '../evaluate.ts';
+import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
 import { type ReadingsCsv, readReadingsCsv } from '../job/csv.ts';
 import { doubtsOf } from '../job/doubts.ts';
 import { type CsvSizes, jobFromCsv } from '../job/fromCsv.ts';
@@ -9,7 +9,8 @@ import { openJob } from '../job/parse.ts';
 import { isScan, readScan } from '../job/pointsTable.ts';
 import type { Job, Units } from '../job/schema.ts';
 import { lengthMm } from '../job/units.ts';
-import { type Choice, chosen, reportOf } from './report.ts';
+import { otherFinder } from './otherReport.ts';
+import { type Choice, chosen, matrix, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
 import { type Options, type Said, UsageError } from './usage.ts';
 
@@ -21,12 +22,13 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   if ('why' in read) return { out: '', fault: read.why };
   const { job } = read;
   const choice = { bore: options.bore, survey: options.survey };
-  const evaluation = evaluate(job);
+  const memory: Memory = new Map();
+  const evaluation = evaluate(job, memory);
   const lost = whyNothing(evaluation, choice);
   if (lost !== null) return { out: '', fault: `${name}: ${lost}` };
   const out =
     options.json === true
-      ? JSON.stringify(reportOf(evaluation, choice))
+      ? JSON.stringify(reportOf(evaluation, choice, otherFinder(job, memory, matrix)))
       : reportText(job, { ...evaluation, bores: chosen(evaluation, choice) });
   const fault = faultOf(evaluation, choice);
   return { out, fault: fault === null ? null : `${name}: ${fault}` };

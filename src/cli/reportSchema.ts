@@ -6,6 +6,7 @@
  */
 import * as v from 'valibot';
 import { PatternSchema } from './jointReport.ts';
+import { OtherReading } from './otherReport.ts';
 import { Circles, Cylinders } from './plugsReport.ts';
 
 const Num = v.nullable(v.number());
@@ -219,6 +220,8 @@ const Survey = v.strictObject({
       possibleMass: v.number(),
     }),
   ),
+  /** Null where the readings show the side that is worn, or nothing is out of round. */
+  otherReading: v.nullable(OtherReading),
   zones: v.array(Zone),
   ways: v.array(v.never()),
   passes: v.array(v.never()),

@@ -1,17 +1,35 @@
 /** The page's one worker, joined to the job on the bench: each new job is asked about at once. */
-import { type Asker, createAsker } from './evaluation.ts';
+import type { OtherAsked } from '../evaluate/otherReading.ts';
+import type { SurveyEvaluation } from '../evaluate.ts';
+import type { Job } from '../job/schema.ts';
+import { type Asker, createAsker, type OtherReply, type Reply } from './evaluation.ts';
 import type { JobStore } from './job.ts';
 import { jobStore } from './job.ts';
 
+type HearOther = (survey: SurveyEvaluation | null) => void;
+
+/** The newest question about another side, and who waits for its answer. */
+let other: { number: number; hear: HearOther } = { number: 0, hear: () => undefined };
+let worker: Worker;
+
 function startWorker(asker: () => Asker): Worker {
-  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-  worker.onmessage = ({ data }) => asker().hear(data);
-  return worker;
+  const started = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  started.onmessage = ({ data }: MessageEvent<Reply | OtherReply>) => {
+    if (data.kind !== 'other') asker().hear(data);
+    else if (data.number === other.number) other.hear(data.survey);
+  };
+  return started;
+}
+
+/** Asks how a survey would look with another side worn; of several questions only the newest is answered. */
+export function askWorker(job: Job, asked: OtherAsked, hear: HearOther): void {
+  other = { number: other.number + 1, hear };
+  worker.postMessage({ number: other.number, job, asked });
 }
 
 /** Keeps `store`'s job evaluated from now on. */
 function joinWorker(store: JobStore): Asker {
-  let worker = startWorker(() => asker);
+  worker = startWorker(() => asker);
   const asker = createAsker((question) => worker.postMessage(question));
   const watch = () => {
     worker.onerror = (event) => {

@@ -5,12 +5,24 @@
  * React and no Worker here; `bridge.ts` brings the worker.
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Evaluation } from '../evaluate.ts';
+import type { OtherAsked } from '../evaluate/otherReading.ts';
+import type { Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 
 export interface Question {
   readonly number: number;
   readonly job: Job;
+}
+
+/** Asks for one survey as it would be with another side worn; answered beside the others, in no order with them. */
+export interface OtherQuestion extends Question {
+  readonly asked: OtherAsked;
+}
+
+export interface OtherReply {
+  readonly number: number;
+  readonly kind: 'other';
+  readonly survey: SurveyEvaluation | null;
 }
 
 export type Reply =

@@ -1,11 +1,16 @@
 /** The worker: evaluates the newest job it was sent, quickly at first, then to the end. */
+import { evaluateOther } from '../evaluate/otherReading.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
-import type { Question, Reply } from './evaluation.ts';
+import type { OtherQuestion, OtherReply, Question, Reply } from './evaluation.ts';
 
 const memory: Memory = new Map();
 let newest = 0;
 
-self.onmessage = ({ data }: MessageEvent<Question>) => {
+self.onmessage = ({ data }: MessageEvent<Question | OtherQuestion>) => {
+  if ('asked' in data) {
+    self.postMessage(otherReply(data));
+    return;
+  }
   newest = data.number;
   const quick = reply(data, 'quick');
   self.postMessage(quick);
@@ -17,6 +22,15 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
     self.postMessage(unchanged(quick, end) ? { number: data.number, kind: 'stands' } : end);
   });
 };
+
+/** What cannot be worked out is not shown; the survey itself says why where it cannot be either. */
+function otherReply({ number, job, asked }: OtherQuestion): OtherReply {
+  try {
+    return { number, kind: 'other', survey: evaluateOther(job, asked, memory) };
+  } catch {
+    return { number, kind: 'other', survey: null };
+  }
+}
 
 function reply({ number, job }: Question, pace: 'quick' | 'settled'): Reply {
   try {

@@ -1,5 +1,7 @@
 /** Which side is worn was not measured: the plan says so, and asks. */
+import { otherSides } from '../../figures/otherWords.ts';
 import { setWornSide } from '../../job/edits.ts';
+import { showOther } from '../../store/other.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
 import type { Worked } from './worked.ts';
@@ -7,7 +9,7 @@ import type { Worked } from './worked.ts';
 const HOURS = Array.from({ length: 12 }, (_, at) => String(at === 0 ? 12 : at));
 
 export function AssumedSide({ bench }: { readonly bench: Worked }) {
-  const { bore, survey } = bench;
+  const { bore, survey, boreSeen, surveySeen } = bench;
   const edit = useJob((state) => state.edit);
   const worn = survey.wornSide ?? '';
   const hours = HOURS.includes(worn) || worn === '' ? HOURS : [...HOURS, worn];
@@ -24,8 +26,18 @@ export function AssumedSide({ bench }: { readonly bench: Worked }) {
         ]}
         onChoose={(hour) => edit((now) => setWornSide(now, bore.id, survey.id, hour))}
       />
-      . Wall thickness at each clock hour, or an indicator swept round at three depths, would show
-      it.
+      .{' '}
+      {otherSides(surveySeen, survey.wornSide, boreSeen.facts.load).map(({ wornSide, words }) => (
+        <button
+          key={wornSide}
+          type="button"
+          className="link-button"
+          onClick={() => showOther({ bore: bore.id, survey: survey.id, wornSide })}
+        >
+          show it {words}
+        </button>
+      ))}{' '}
+      Wall thickness at each clock hour, or an indicator swept round at three depths, would show it.
     </p>
   );
 }

@@ -27,9 +27,11 @@ interface Props {
   readonly survey: SurveyEvaluation;
   readonly units: Units;
   readonly theme: Theme;
+  /** The other reading of the same numbers, shown or not; null where there is none. */
+  readonly other: { readonly shown: boolean; toggle(): void } | null;
 }
 
-export function Drawing({ bore, survey, units, theme }: Props) {
+export function Drawing({ bore, survey, units, theme, other }: Props) {
   const cut = useSession((session) => session.cut);
   const { facts } = bore;
   const map = useMemo(() => mapFigure(survey, facts, units, cut), [survey, facts, units, cut]);
@@ -41,7 +43,9 @@ export function Drawing({ bore, survey, units, theme }: Props) {
   return (
     <div className="drawing" data-room={room?.kind} ref={root}>
       {!drawn && <p className="drawing-wait">The drawing comes with the first readings.</p>}
-      {drawn && room !== null && <Parts {...{ bore, survey, units, theme, map, piece, room }} />}
+      {drawn && room !== null && (
+        <Parts {...{ bore, survey, units, theme, other, map, piece, room }} />
+      )}
     </div>
   );
 }
@@ -52,7 +56,7 @@ interface PartsProps extends Props {
   readonly room: Room;
 }
 
-function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
+function Parts({ bore, survey, units, map, piece, theme, room, other }: PartsProps) {
   const id = useId();
   const [page, setPage] = useState<Page>('map');
   const [sheetAlone, setSheetAlone] = useState(false);
@@ -91,7 +95,12 @@ function Parts({ bore, survey, units, map, piece, theme, room }: PartsProps) {
   return (
     <>
       <div className="drawing-head">
-        <Label factor={small ? null : exaggeration} assumed={map.assumed} flat={flatOnly} />
+        <Label
+          factor={small ? null : exaggeration}
+          assumed={map.assumed}
+          flat={flatOnly}
+          other={other}
+        />
         <Legend
           legend={legend}
           theme={theme}
@@ -148,10 +157,11 @@ interface LabelProps {
   readonly assumed: string | null;
   /** A flat drawing alone is shown. */
   readonly flat: boolean;
+  readonly other: Props['other'];
 }
 
 /** Which way one looks, how much wear is exaggerated, and what of it is assumed. */
-function Label({ factor, assumed, flat }: LabelProps) {
+function Label({ factor, assumed, flat, other }: LabelProps) {
   const view = useSession((session) => session.view);
   const roll = useSession((session) => session.roll);
   const turn = useSession((session) => session.turn);
@@ -159,13 +169,28 @@ function Label({ factor, assumed, flat }: LabelProps) {
   return (
     <p className="drawing-label">
       <span>{flat || factor === null ? seen : `${seen} · ${factorWords(factor)}`}</span>
-      {assumed !== null && <span className="drawing-assumed">assumed: {assumed}</span>}
+      {(assumed !== null || other !== null) && (
+        <span className="drawing-assumed">
+          {other?.shown ? 'the other reading' : `assumed: ${assumed}`}{' '}
+          {other !== null && (
+            <button
+              type="button"
+              className="link-button"
+              data-other
+              aria-pressed={other.shown}
+              onClick={other.toggle}
+            >
+              see the other
+            </button>
+          )}
+        </span>
+      )}
     </p>
   );
 }
 
 /** The place pointed at, in words. */
-function Readout({ bore, survey, units }: Omit<Props, 'theme'>) {
+function Readout({ bore, survey, units }: Omit<Props, 'theme' | 'other'>) {
   const cursor = useSession((session) => session.cursor);
   const said =
     cursor === null
