@@ -1,13 +1,13 @@
 /** Where the drawing stands: loaded after the notebook can be used, and foldable where room is short. */
 import { Component, lazy, type ReactNode, Suspense } from 'react';
-import { otherSides } from '../figures/otherWords.ts';
-import { leaveOther, showOther, useOther } from '../store/other.ts';
 import { usePage } from '../store/page.ts';
 import { useTheme } from '../store/theme.ts';
 import { useBench } from '../store/useBench.ts';
 import { Icon } from '../views/parts/Icon.tsx';
+import type { Worked } from '../views/plan/worked.ts';
 import { SectionLinks } from '../views/SectionLinks.tsx';
 import { OtherBand } from '../views/scene/OtherBand.tsx';
+import { useOtherReading } from '../views/scene/useOtherReading.ts';
 
 const idle = () =>
   new Promise<void>((resolve) => {
@@ -52,33 +52,27 @@ export function DrawingPane() {
 
 function DrawingNow() {
   const bench = useBench();
-  const theme = useTheme(({ shown }) => shown);
-  const other = useOther(({ shown }) => shown);
   if (bench === null) return <Wait text="No bore is open." />;
-  const { boreSeen, surveySeen, job } = bench;
+  const { boreSeen, surveySeen } = bench;
   if (boreSeen === null || surveySeen === null) return <Wait text="Working it out…" />;
   if (surveySeen.surface === null) {
     return <Wait text="The drawing comes with the first readings." />;
   }
-  const { bore, survey } = bench;
-  const [side] = otherSides(surveySeen, survey.wornSide, boreSeen.facts.load);
-  const asking = side && { bore: bore.id, survey: survey.id, wornSide: side.wornSide };
+  return <Shown bench={{ ...bench, boreSeen, surveySeen }} />;
+}
+
+function Shown({ bench }: { readonly bench: Worked }) {
+  const theme = useTheme(({ shown }) => shown);
+  const { drawn, other } = useOtherReading(bench);
   return (
     <>
-      <OtherBand bench={{ ...bench, boreSeen, surveySeen }} />
+      <OtherBand bench={bench} />
       <Drawing
-        bore={boreSeen}
-        survey={other ?? surveySeen}
-        units={job.units}
+        bore={bench.boreSeen}
+        survey={drawn}
+        units={bench.job.units}
         theme={theme}
-        other={
-          asking === undefined
-            ? null
-            : {
-                shown: other !== null,
-                toggle: () => (other === null ? showOther(asking) : leaveOther()),
-              }
-        }
+        other={other}
       />
     </>
   );

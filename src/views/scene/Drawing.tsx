@@ -19,6 +19,7 @@ import { useSize } from '../useSize.ts';
 import { Controls } from './Controls.tsx';
 import { type Room, roomFor } from './room.ts';
 import { Stage } from './Stage.tsx';
+import type { OtherSwitch } from './useOtherReading.ts';
 import { factorWords, viewWords } from './words.ts';
 import './drawing.css';
 
@@ -28,7 +29,7 @@ interface Props {
   readonly units: Units;
   readonly theme: Theme;
   /** The other reading of the same numbers, shown or not; null where there is none. */
-  readonly other: { readonly shown: boolean; toggle(): void } | null;
+  readonly other: OtherSwitch | null;
 }
 
 export function Drawing({ bore, survey, units, theme, other }: Props) {
