@@ -32,6 +32,7 @@ import type {
 } from './bore/types.ts';
 import { findZones } from './bore/zones.ts';
 import { chooseSmoothness } from './evaluate/given.ts';
+import { needleNotes, readingNotes } from './evaluate/readingNotes.ts';
 import { chooseTarget, missing, planRemoval, targetNotes } from './evaluate/wanted.ts';
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
 import { clockTheta } from './job/clock.ts';
@@ -39,6 +40,7 @@ import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/
 import { standForMany } from './job/gauges.ts';
 import type { Feature, Job, Survey, Units } from './job/schema.ts';
 import { pastReach, retypings } from './job/slips.ts';
+import { type TemperatureFacts, temperatureFactor } from './job/temperature.ts';
 import { formatDepth } from './job/units.ts';
 
 export type { BoreFacts };
@@ -58,6 +60,8 @@ export interface SurveyEvaluation {
   readonly patterns: Patterns;
   /** Null where there is no surface. A quick answer keeps the last settled ones. */
   readonly plugs: Plugs | null;
+  /** Null where none is given. */
+  readonly temperature: TemperatureFacts | null;
   readonly checks: readonly Check[];
   readonly blindSpots: readonly Remark[];
   /** A quick answer keeps what was settled before. */
@@ -126,6 +130,7 @@ function evaluateBore(
         survey.name,
         survey.wornSide,
         survey.note,
+        survey.zeroAfter,
         facts,
         found,
         feature.decisions,
@@ -149,6 +154,8 @@ interface Outcome {
   readonly smoothness: Smoothness;
   /** What was learned without the readings in doubt. */
   readonly sound: Smoothness;
+  /** Of needles that look turned about: told once all is settled. */
+  readonly needles: readonly Remark[];
 }
 
 /** One survey through every stage: readings, surface, sections, profile, target, removal, zones. */
@@ -161,10 +168,10 @@ function evaluateSurvey(
   earlier: Outcome | undefined,
 ): Outcome {
   const length = facts.length.mm;
-  const notes = [...ownNote(survey), ...readingNotes(found, facts, feature)];
+  const notes = [...ownNote(survey), ...readingNotes(job, found, facts, feature, survey)];
   const empty = emptySurvey(survey, found, notes);
   const usual = usualSmoothness(1);
-  const waiting = { smoothness: usual, sound: usual };
+  const waiting = { smoothness: usual, sound: usual, needles: [] };
   if (found.readings.length === 0) {
     const why = missing('No readings yet: type the first one into the table.');
     return { done: { ...empty, notes: [...notes, why] }, ...waiting };
@@ -181,11 +188,8 @@ function evaluateSurvey(
   const posterior = condition(readings, smoothness, nominalRadius);
   if (posterior === null) {
     const why = missing('These readings contradict each other so far that no surface fits them.');
-    return {
-      done: { ...empty, status: 'failed', notes: [...notes, why] },
-      smoothness,
-      sound: smoothness,
-    };
+    const done = { ...empty, status: 'failed' as const, notes: [...notes, why] };
+    return { ...waiting, done, smoothness, sound: smoothness };
   }
   const grid = makeGrid(length);
   const spread = gridSpread(posterior, grid);
@@ -199,9 +203,11 @@ function evaluateSurvey(
     sightings === found.readings && !standForMany(job.gauges, survey.readings)
       ? judge(job, facts, feature, survey, posterior, earlier)
       : { checks: [], sound: smoothness };
+  const needles = earlier?.needles ?? needleNotes(survey, posterior, nominalRadius);
   return {
     smoothness,
     sound,
+    needles,
     done: {
       ...empty,
       status: 'ok',
@@ -221,6 +227,7 @@ function evaluateSurvey(
       zones: removal === null ? [] : findZones(surface, removal),
       notes: [
         ...faults(found.readings),
+        ...needles,
         ...turnRemarks(along.ovalTurn, deepText),
         ...notes,
         ...targetNotes(target, survey, along.sections, job.units),
@@ -243,10 +250,11 @@ function judge(
   posterior: Posterior,
   earlier: Outcome | undefined,
 ): Judged {
+  const factor = temperatureFactor(feature, survey);
   const typing = {
     nominalRadius: facts.nominal.mm > 0 ? facts.nominal.mm / 2 : 0,
     keepouts: facts.keepouts,
-    retypings: (row: number) => retypings(job, feature, survey.readings[row]!),
+    retypings: (row: number) => retypings(job, feature, survey.readings[row]!, factor),
   };
   const before: Earlier | undefined = earlier && { ...earlier.done, sound: earlier.sound };
   const { checks, sound } = before
@@ -257,7 +265,9 @@ function judge(
     const slip = named.has(row) ? null : pastReach(job, reading);
     return slip === null ? [] : [doubt(row, slip)];
   });
-  return { sound, checks: [...checks, ...deep] };
+  // What is expected is said as the gauge would read it.
+  const asRead = checks.map((check) => ({ ...check, expected: check.expected / factor }));
+  return { sound, checks: [...asRead, ...deep] };
 }
 
 /** A check that no other reading bears on. */
@@ -293,6 +303,7 @@ function emptySurvey(
     ovalTurn: null,
     patterns: NO_PATTERNS,
     plugs: null,
+    temperature: found.temperature,
     checks: found.unusable.map(({ row, why }) => doubt(row, why)),
     blindSpots: [],
     next: NOTHING_NEXT,
@@ -307,29 +318,4 @@ function emptySurvey(
 /** What the survey says of itself: of a scan's points, what became of them. */
 function ownNote({ note }: Survey): Remark[] {
   return note === undefined ? [] : [{ kind: 'finding', text: note }];
-}
-
-function readingNotes(found: SurveyFacts, facts: BoreFacts, feature: Feature): Remark[] {
-  const notes: Remark[] = found.unusable.map(({ row, why }) => ({
-    kind: 'warning',
-    text: `Reading ${row + 1} does not count: ${why}.`,
-  }));
-  if (facts.length.from === 'default' && found.readings.length > 0) {
-    notes.push(
-      missing('The length of the bore is not given; it is taken from the depths of the readings.'),
-    );
-  }
-  if (feature.keepouts.length > facts.keepouts.length) {
-    notes.push({
-      kind: 'warning',
-      text: 'A place to keep off (grease hole, chamfer or groove) is not on the map: its depths, or the length of the bore that face B needs, are missing.',
-    });
-  }
-  if (feature.decisions.centre?.rule === 'partner') {
-    notes.push({
-      kind: 'warning',
-      text: 'The centre is to line up with the partner bore, and where that lies is not worked out here: the map lets the centre move.',
-    });
-  }
-  return notes;
 }

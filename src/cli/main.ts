@@ -7,9 +7,9 @@ const USAGE = `Roundhand, on the command line.
 
   roundhand report JOB [--bore NAME] [--survey NAME] [--json]
   roundhand report READINGS.csv --nominal D --length L [--bushing OD] [--press-fit P]
-                   [--units in|mm] [--json]
+                   [--units in|mm] [--part-temp 27C] [--gauge-temp 68F] [--json]
   roundhand report POINTS.csv --nominal D --length L [--bushing OD] [--press-fit P]
-                   [--units mm|in] [--accuracy A] [--json]
+                   [--units mm|in] [--accuracy A] [--part-temp T] [--gauge-temp T] [--json]
   roundhand fit POINTS.csv --feature circle|cylinder|cone [--units mm|in]
                    --criterion least-squares|minimum-zone|maximum-inscribed|minimum-circumscribed
                    (a cone: least-squares or minimum-zone)
@@ -17,7 +17,8 @@ const USAGE = `Roundhand, on the command line.
 
 A job is a .roundhand.json file. Readings are CSV with the columns survey, face, depth, clock,
 instrument, setup, reading, unit, sd, note; only depth, clock and reading are required. Sizes
-are in the unit of the rows unless --units says.
+are in the unit of the rows unless --units says. With the temperatures of part and gauge,
+C or F, readings are brought to 20 C; both are needed.
 
 Points of a scanner or measuring arm are CSV with the columns x, y and z, in any order, others
 passed over; a million will do. Where x runs to 3 o'clock, y to 12 and z inward from face A along
@@ -45,6 +46,8 @@ const TAKES: Readonly<Record<string, readonly (keyof Options)[]>> = {
     'press-fit',
     'units',
     'accuracy',
+    'part-temp',
+    'gauge-temp',
   ],
   fit: ['feature', 'criterion', 'filter', 'units'],
 };

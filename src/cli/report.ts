@@ -13,8 +13,10 @@ import type {
 } from '../bore/types.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayNext, saySetup } from '../figures/nextWords.ts';
+import { temperatureRemarks } from '../figures/temperatureWords.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
+import type { TemperatureFacts } from '../job/temperature.ts';
 import { patternsReport } from './jointReport.ts';
 import type { FindOther } from './otherReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
@@ -83,6 +85,7 @@ function surveyReport(
     axis: s.axis && axisReport(s.axis),
     ovalTurn: s.ovalTurn && turnReport(s.ovalTurn),
     ...patternsReport(s, bore, units),
+    temperature: s.temperature && temperatureReport(s.temperature),
     checks: s.checks.map(({ row, suspect, slip, suggested }) => ({
       row,
       suspect,
@@ -127,7 +130,7 @@ function surveyReport(
     ways: [],
     passes: [],
     fit: null,
-    notes: s.notes.map(remark),
+    notes: [...s.notes, ...temperatureRemarks(s.temperature, units)].map(remark),
   };
 }
 
@@ -226,6 +229,17 @@ function zoneReport(z: Zone, bore: BoreEvaluation, units: Units): SurveyReport['
     area: z.area,
     volume: z.volume,
     words: sayZone(z, bore.facts.length.mm, units),
+  };
+}
+
+function temperatureReport(t: TemperatureFacts): SurveyReport['temperature'] {
+  return {
+    part: orNull(t.part),
+    gauge: orNull(t.gauge),
+    unit: 'C',
+    correction: orNull(t.correction),
+    giveOrTake: orNull(t.giveOrTake),
+    trusted: t.trust !== 'no',
   };
 }
 

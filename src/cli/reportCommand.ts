@@ -12,9 +12,19 @@ import { lengthMm } from '../job/units.ts';
 import { otherFinder } from './otherReport.ts';
 import { type Choice, chosen, matrix, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
+import { temperatureOption } from './temperatureOption.ts';
 import { type Options, type Said, UsageError } from './usage.ts';
 
-const CSV_ONLY = ['nominal', 'length', 'bushing', 'press-fit', 'units', 'accuracy'] as const;
+const CSV_ONLY = [
+  'nominal',
+  'length',
+  'bushing',
+  'press-fit',
+  'units',
+  'accuracy',
+  'part-temp',
+  'gauge-temp',
+] as const;
 
 export function reportCommand(bytes: Buffer, file: string, options: Options): Said {
   const name = basename(file);
@@ -98,6 +108,7 @@ function sizesOf(options: Options, units: Units, title: string): Omit<CsvSizes, 
     bushing: options.bushing,
     pressFit: options['press-fit'],
     title,
+    temperature: temperatureOption(options),
   };
 }
 

@@ -149,6 +149,19 @@ const NextReading = v.strictObject({
   words: v.string(),
 });
 
+/** Readings are brought to 20 °C (ISO 1) once both stand. */
+const Temperature = v.strictObject({
+  part: Num,
+  gauge: Num,
+  unit: v.literal('C'),
+  /** mm across that were added to a reading of the nominal size; below zero: taken off. */
+  correction: Num,
+  /** Two standard deviations of the correction, common to all sizes. */
+  giveOrTake: Num,
+  /** False: too far from 20 °C, or part and gauge too far apart, to grind by. */
+  trusted: v.boolean(),
+});
+
 const Survey = v.strictObject({
   name: v.string(),
   status: v.picklist(['ok', 'no-readings', 'no-length', 'failed']),
@@ -160,6 +173,8 @@ const Survey = v.strictObject({
   patterns: v.array(PatternSchema),
   /** What of the pattern cannot be told, in words. */
   patternsOpen: v.array(v.string()),
+  /** Null where none is given. */
+  temperature: v.nullable(Temperature),
   checks: v.array(
     v.strictObject({
       row: v.number(),

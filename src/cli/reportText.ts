@@ -6,6 +6,7 @@ import { nearPair } from '../figures/nearClock.ts';
 import { nextSentences } from '../figures/nextWords.ts';
 import { adviceOf, whatWore } from '../figures/patternWords.ts';
 import { shapeSentences } from '../figures/shapeWords.ts';
+import { temperatureRemarks } from '../figures/temperatureWords.ts';
 import { written } from '../figures/written.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Job, Units } from '../job/schema.ts';
@@ -49,7 +50,9 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
     doubtText(survey, units),
     targetText(survey, units),
     list(survey.zones.map((zone) => sayZone(zone, length, units))),
-    list(survey.notes.map(({ text }) => text)),
+    list(
+      [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),
+    ),
     survey.blindSpots.length === 0
       ? ''
       : `What these readings cannot tell:\n${list(survey.blindSpots.map(({ text }) => text))}`,

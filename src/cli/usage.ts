@@ -19,6 +19,8 @@ export const OPTIONS = {
   'press-fit': { type: 'string' },
   units: { type: 'string' },
   accuracy: { type: 'string' },
+  'part-temp': { type: 'string' },
+  'gauge-temp': { type: 'string' },
   feature: { type: 'string' },
   criterion: { type: 'string' },
   filter: { type: 'string' },

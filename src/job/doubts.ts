@@ -5,6 +5,7 @@
 import { readClock } from './clock.ts';
 import type { Bushing, Feature, Job, Reading, Survey, Typed } from './schema.ts';
 import { bushingOutsideMm, gaugeOf, nominalMm, readValue } from './sizes.ts';
+import { readTemperature } from './temperature.ts';
 import { formatLength, lengthMm, readLength } from './units.ts';
 import { entryWords } from './words.ts';
 
@@ -176,10 +177,9 @@ function surveyDoubts(job: Job, feature: Feature, survey: Survey, say: Say): voi
   });
   clockReadable(plain, 'worn side', survey.wornSide);
   for (const key of ['part', 'gauge'] as const) {
-    const text = survey.temperature?.[key] ?? '';
-    if (text.trim() !== '' && !/^[+\-−]?\d+([.,]\d+)?$/.test(text.trim())) {
-      plain(`temperature of the ${key}: “${text}” is no number`);
-    }
+    const { [key]: text = '', unit = 'C' } = survey.temperature ?? {};
+    const read = readTemperature(text, unit);
+    if (!read.ok && read.why !== '') plain(`temperature of the ${key}: ${read.why}`);
   }
   survey.setups.forEach((setup, index) => {
     const at = (doubt: string) => say(`, ${entryWords('setups', setup, index)}: ${doubt}`);
@@ -201,10 +201,10 @@ function readingDoubts(
   length: number,
   say: Say,
 ): void {
-  const kind = gaugeOf(job.gauges, reading.gauge)?.kind ?? 'two-point';
-  const value = readValue(reading, kind, nominal);
+  const gauge = gaugeOf(job.gauges, reading.gauge);
+  const value = readValue(reading, gauge, nominal);
   if (!value.ok && value.why !== '') say(value.why);
-  if (value.ok && kind !== 'sweep' && !(value.mm > 0)) {
+  if (value.ok && gauge?.kind !== 'sweep' && !(value.mm > 0)) {
     say(`it is ${value.echo}, and should be above zero`);
   }
   if (reading.depth.text.trim() === '') say('its depth is missing');

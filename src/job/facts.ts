@@ -15,6 +15,7 @@ import {
   unnamedSetups,
 } from './setups.ts';
 import { bushingOutsideMm, gaugeOf, nominalMm, readValue } from './sizes.ts';
+import { type TemperatureFacts, temperatureFacts } from './temperature.ts';
 import { lengthMm, readLength } from './units.ts';
 
 /** A number that stands in the job, or is the trade's default for it. */
@@ -72,6 +73,8 @@ export interface SurveyFacts {
   readonly readings: readonly ReadingFacts[];
   readonly setups: readonly SetupFacts[];
   readonly unusable: readonly Unusable[];
+  /** Null where none is given. The readings' values are corrected by it already. */
+  readonly temperature: TemperatureFacts | null;
 }
 
 const typed = (mm: number): Known => ({ mm, from: Number.isNaN(mm) ? 'missing' : 'typed' });
@@ -159,12 +162,13 @@ export function surveyFacts(job: Job, feature: Feature, survey: Survey): SurveyF
   const nominal = nominalMm(feature);
   const length = lengthMm(feature.length);
   const unnamed = unnamedSetups(job, survey);
+  const temperature = temperatureFacts(feature, survey);
   const readings: ReadingFacts[] = [];
   const unusable: Unusable[] = [];
   survey.readings.forEach((reading, row) => {
     if (reading.leftOut) return;
     const gauge = gaugeOf(job.gauges, reading.gauge);
-    const value = readValue(reading, gauge?.kind ?? 'two-point', nominal);
+    const value = readValue(reading, gauge, nominal);
     // An empty cell is a place not measured yet, not a fault.
     if (!value.ok && value.why === '') return;
     const depth = readLength(reading.depth);
@@ -182,14 +186,14 @@ export function surveyFacts(job: Job, feature: Feature, survey: Survey): SurveyF
       instrument: gauge.kind,
       theta: clock.theta,
       z,
-      value: value.mm,
+      value: value.mm * (temperature?.factor ?? 1),
       // How far the boss is out of round goes into each wall reading by itself.
       sd: Math.hypot(repeat.mm, roundnessOf(gauge.kind, setup)),
       sdStated: repeat.stated,
       setup: sharesSetup(gauge.kind) ? setupPlace(survey, unnamed, reading) : -1,
     });
   });
-  return { readings, setups: setupFacts(job, feature, survey), unusable };
+  return { readings, setups: setupFacts(job, feature, survey), unusable, temperature };
 }
 
 type Read = { readonly ok: true } | { readonly ok: false; readonly why: string };

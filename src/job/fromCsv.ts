@@ -29,6 +29,8 @@ export interface CsvSizes {
   readonly bushing?: string | undefined;
   readonly pressFit?: string | undefined;
   readonly title?: string;
+  /** Of part and gauge, for every survey. */
+  readonly temperature?: Survey['temperature'] | undefined;
 }
 
 const TYPE_OF: Readonly<Record<Instrument, GaugeType>> = {
@@ -70,7 +72,7 @@ export function jobOfSurveys(
         : [{ id: 'b1', name: 'Bushing', seat: { face: 'A' }, outside: [bushing] }],
     wanted: pressFit === undefined ? {} : { pressFit },
     keepouts: [],
-    surveys: [...surveys],
+    surveys: surveys.map((survey) => withKey(survey, 'temperature', sizes.temperature)),
     decisions: {},
     issued: [],
   };

@@ -12,7 +12,7 @@ import {
   withKey,
   withoutId,
 } from './change.ts';
-import { type Job, MOST, type Setup } from './schema.ts';
+import { type Job, MOST, type Setup, type Typed } from './schema.ts';
 import { setupInHand, sharesSetup } from './setups.ts';
 import { gaugeOf } from './sizes.ts';
 
@@ -133,4 +133,20 @@ export function removeSetup(job: Job, featureId: string, surveyId: string, setup
       setups: withoutId(one.setups, setupId),
     })),
   );
+}
+
+/** What a comparator showed at the end, back on the size at which it was zeroed; undefined or empty: not checked. */
+export function setZeroAfter(
+  job: Job,
+  featureId: string,
+  surveyId: string,
+  gaugeId: string,
+  shown: Typed | undefined,
+): Job {
+  const kept = typedOrNone(shown);
+  return changeSurvey(job, featureId, surveyId, (one) => {
+    const others = (one.zeroAfter ?? []).filter(({ gauge }) => gauge !== gaugeId);
+    const all = kept === undefined ? others : [...others, { gauge: gaugeId, shown: kept }];
+    return withKey(one, 'zeroAfter', all.length === 0 ? undefined : all);
+  });
 }

@@ -1,6 +1,7 @@
 /** Sizes that a job states, in millimetres. NaN: not stated, or stated in a way that cannot be understood. */
-import type { Bushing, Feature, Gauge, Instrument, Reading } from './schema.ts';
-import { lengthMm, readingNominal, readLength, type Understood } from './units.ts';
+import { readGauge } from './comparator.ts';
+import type { Bushing, Feature, Gauge, Reading } from './schema.ts';
+import { lengthMm, type Understood } from './units.ts';
 
 /** Mean of the places where the bushing's outside diameter was measured; `nominal` for over-and-under texts. */
 export function bushingOutsideMm(bushing: Bushing, nominal?: number): number {
@@ -22,9 +23,13 @@ export function nominalMm(feature: Feature): number {
   return Number.NaN;
 }
 
-/** What a reading says, for the kind of its gauge; see `readLength`. */
-export function readValue(reading: Reading, kind: Instrument, nominal: number): Understood {
-  return readLength(reading.value, readingNominal(kind, nominal));
+/** What a reading says, for its gauge; one that is not in the list is taken to read across. See `readGauge`. */
+export function readValue(
+  reading: Pick<Reading, 'value'>,
+  gauge: Gauge | undefined,
+  nominal: number,
+): Understood {
+  return readGauge(reading.value, gauge ?? { kind: 'two-point' }, nominal);
 }
 
 export function gaugeOf(gauges: readonly Gauge[], id: string): Gauge | undefined {

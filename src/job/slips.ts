@@ -2,18 +2,11 @@
  * What a typed reading would have been, had a usual slip not been made: one micrometer or dial turn, two digits
  * swapped, another unit, half of the diameter. Whether any of them is likely is for the other readings to say.
  */
+import { needleText, readGauge } from './comparator.ts';
 import { gaugeFigures, kindOfGauge } from './gauges.ts';
 import type { Feature, Job, Reading, Typed, Unit } from './schema.ts';
 import { gaugeOf, nominalMm } from './sizes.ts';
-import {
-  figureUnit,
-  formatDepth,
-  lengthMm,
-  readingNominal,
-  readLength,
-  saysUnit,
-  showTyped,
-} from './units.ts';
+import { figureUnit, formatDepth, lengthMm, saysUnit, showTyped } from './units.ts';
 
 /** One way in which a reading may have been meant. */
 export interface Retyping {
@@ -41,27 +34,34 @@ type SaidStep = { readonly in: string; readonly mm: string };
 const ODDS = { turn: 1, otherTurn: 0.3, swap: 0.15, unit: 1, half: 0.5 } as const;
 const WITH_SCREW = new Set(['telescoping', 'stick', 'three-leg']);
 
-/** The ways in which a reading may have been meant; none where it cannot be read, or is a fraction. */
-export function retypings(job: Job, feature: Feature, reading: Reading): Retyping[] {
+/**
+ * The ways in which a reading may have been meant; none where it cannot be read, or is a fraction.
+ *
+ * @param factor brings what is read to 20 °C, see `temperature.ts`
+ */
+export function retypings(job: Job, feature: Feature, reading: Reading, factor = 1): Retyping[] {
   const gauge = gaugeOf(job.gauges, reading.gauge);
-  const unit = figureUnit(reading.value);
-  const spelt = spellingOf(reading.value);
-  if (gauge === undefined || unit === null || spelt === null) return [];
-  const over = readingNominal(gauge.kind, nominalMm(feature));
-  const current = readLength(reading.value, over);
+  if (gauge === undefined) return [];
+  // A needle's figure has its sign, whether it was typed or not.
+  const value = needleText(reading.value, gauge);
+  const unit = figureUnit(value);
+  const spelt = spellingOf(value);
+  if (unit === null || spelt === null) return [];
+  const nominal = nominalMm(feature);
+  const current = readGauge(value, gauge, nominal);
   if (!current.ok) return [];
   const screw = WITH_SCREW.has(kindOfGauge(gauge).type);
   const across = gauge.kind === 'two-point' || gauge.kind === 'three-leg';
   const meant = [
     ...turns(spelt, unit, screw),
     ...swaps(spelt),
-    ...otherUnits(reading.value, spelt),
+    ...otherUnits(value, spelt),
     ...halves(spelt, across, gauge.kind === 'radius'),
   ];
   return meant.flatMap(({ slip, odds, typed }) => {
-    const read = readLength(typed, over);
+    const read = readGauge(typed, gauge, nominal);
     if (!read.ok || read.mm === current.mm) return [];
-    return [{ slip, odds, mm: read.mm, text: showTyped(typed, job.units) }];
+    return [{ slip, odds, mm: read.mm * factor, text: showTyped(typed, job.units) }];
   });
 }
 

@@ -6,6 +6,7 @@ import { angleApart, hourText, pairText, readClock, SAME_CLOCK, wrapAngle } from
 import type { Face, Feature, Instrument, Job, Reading, Survey, Typed } from './schema.ts';
 import { setupInHand, sharesSetup } from './setups.ts';
 import { gaugeOf, nominalMm, readValue } from './sizes.ts';
+import { temperatureFactor } from './temperature.ts';
 import { inUnits, lengthMm, showTyped } from './units.ts';
 
 /** Depths closer than this are the same row, mm. */
@@ -21,7 +22,7 @@ export interface TableReading {
   /** As typed, with its unit where that is not the job's. */
   readonly text: string;
   readonly ok: boolean;
-  /** NaN where not ok. */
+  /** As a size at 20 °C where temperatures are given; NaN where not ok. */
   readonly mm: number;
   /** In plain decimals; '' where not ok. */
   readonly echo: string;
@@ -93,6 +94,7 @@ interface Frame {
   readonly face: Face;
   readonly length: number;
   readonly nominal: number;
+  readonly factor: number;
 }
 
 interface RowSpot {
@@ -158,6 +160,7 @@ function frameOf(feature: Feature, survey: Survey, job: Job, of: TableOf): Frame
     face: survey.plan.face,
     length: lengthMm(feature.length),
     nominal: nominalMm(feature),
+    factor: temperatureFactor(feature, survey),
   };
 }
 
@@ -235,14 +238,13 @@ function seenClock(frame: Frame, clock: string, face: Face): number {
 }
 
 function tableReading(frame: Frame, reading: Reading, row: number): TableReading {
-  const kind = gaugeOf(frame.job.gauges, reading.gauge)?.kind ?? frame.kind;
-  const read = readValue(reading, kind, frame.nominal);
+  const read = readValue(reading, gaugeOf(frame.job.gauges, reading.gauge), frame.nominal);
   return {
     row,
     id: reading.id,
     text: showTyped(reading.value, frame.job.units),
     ok: read.ok,
-    mm: read.ok ? read.mm : Number.NaN,
+    mm: read.ok ? read.mm * frame.factor : Number.NaN,
     echo: read.ok ? read.echo : '',
     why: read.ok ? '' : read.why,
     leftOut: reading.leftOut === true,

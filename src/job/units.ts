@@ -49,9 +49,10 @@ interface Figure {
  * text in `thou` always is. An explicit suffix (`65.1mm`, `2.5"`, `3 thou`) overrides `typed.unit`.
  *
  * @param nominalMm nominal size of what is read; NaN: there should be one, but it is not known
+ * @param way -1 where a figure over it means a smaller size: a needle turned about
  * @returns mm and an echo in plain decimals (`2.5030 in`), or one sentence why not; '' for an empty text
  */
-export function readLength(typed: Typed, nominalMm?: number): Understood {
+export function readLength(typed: Typed, nominalMm?: number, way: 1 | -1 = 1): Understood {
   const plain = tidy(typed.text);
   if (plain === '') return { ok: false, why: '' };
   const { body, suffix } = splitSuffix(plain);
@@ -63,7 +64,7 @@ export function readLength(typed: Typed, nominalMm?: number): Understood {
   if (!over) return understood(signed * mmPer(unit), unit);
   if (Number.isNaN(nominalMm)) return { ok: false, why: needsNominal(typed.text) };
   const thou = unit === 'thou' || (suffix === null && unit === 'in' && !isSmall(figure.size));
-  return understood(nominalMm + signed * mmPer(thou ? 'thou' : unit), unit);
+  return understood(nominalMm + way * signed * mmPer(thou ? 'thou' : unit), unit);
 }
 
 /** As `readLength`, but NaN for what is absent, empty or cannot be understood. */

@@ -227,3 +227,33 @@ describe('bad input: one sentence, exit 1', () => {
     expect(err.trim().split('\n')).toHaveLength(1);
   });
 });
+
+describe('temperatures on the command line', () => {
+  const file = () => fileOf('warm.csv', ovalCsv(50, 0.02, 0));
+
+  test('bring the sizes to 20 °C, and say so', async () => {
+    const sizes = async (...more: string[]) => {
+      const { out } = await run('report', file(), ...csvOptions, ...more, '--json');
+      return JSON.parse(out).bores[0].surveys[0];
+    };
+    const cold = await sizes();
+    const warm = await sizes('--part-temp', '40C', '--gauge-temp', '68F');
+    expect(cold.temperature).toBeNull();
+    // 50 mm x 11.5e-6 x 20 = 0.0115 mm, by hand (ISO 1: sizes are those at 20 °C).
+    expect(warm.temperature).toMatchObject({ part: 40, gauge: 20, unit: 'C', trusted: false });
+    expect(warm.temperature.correction).toBeCloseTo(-0.0115, 5);
+    const shrunk = warm.sections[1].meanDiameter - cold.sections[1].meanDiameter;
+    expect(shrunk).toBeCloseTo(-0.0115, 4);
+    expect(warm.notes.map(({ text }: { text: string }) => text).join()).toContain('Too warm');
+  });
+
+  test.each([
+    [['--part-temp', '40C'], '--part-temp needs --gauge-temp as well'],
+    [['--part-temp', '40', '--gauge-temp', '20C'], 'say whether C or F'],
+    [['--part-temp', 'hot', '--gauge-temp', '20C'], '“hot” is no number such as 27 or 80F'],
+  ])('%j is wrong usage', async (words, why) => {
+    const { code, err } = await run('report', file(), ...csvOptions, ...words);
+    expect(code).toBe(2);
+    expect(err).toContain(why);
+  });
+});

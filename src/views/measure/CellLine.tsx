@@ -3,7 +3,8 @@ import { written } from '../../figures/written.ts';
 import { setLeftOut } from '../../job/edits.ts';
 import type { Instrument } from '../../job/schema.ts';
 import type { TableReading } from '../../job/table.ts';
-import { formatDeviation } from '../../job/units.ts';
+import { temperatureFactor } from '../../job/temperature.ts';
+import { formatDeviation, formatLength } from '../../job/units.ts';
 import { sentence } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useSession } from '../../store/session.ts';
@@ -75,6 +76,7 @@ function ReadingLine({ where, bench, reading, kind }: ReadingLineProps) {
       ) : (
         <Figure text={reading.echo} />
       )}
+      <AtTwenty bench={bench} mm={reading.mm} />
       <Meaning bench={bench} reading={reading} kind={kind} />{' '}
       <button
         type="button"
@@ -85,6 +87,15 @@ function ReadingLine({ where, bench, reading, kind }: ReadingLineProps) {
       </button>
     </p>
   );
+}
+
+/** What the reading is at 20 °C, where it was read warmer or colder and that shows. */
+function AtTwenty({ bench, mm }: { readonly bench: Bench; readonly mm: number }) {
+  const { job, bore, survey } = bench;
+  const at = (value: number) => formatLength(value, job.units);
+  const asRead = mm / temperatureFactor(bore, survey);
+  if (Number.isNaN(mm) || at(asRead) === at(mm)) return null;
+  return <> ({at(mm)} at 20 °C)</>;
 }
 
 /** What a reading that counts says against the target. */

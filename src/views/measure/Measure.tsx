@@ -8,6 +8,7 @@ import { useTable } from '../../store/useTable.ts';
 import { AddPlaces } from './AddPlaces.tsx';
 import { BushingPlaces } from './BushingPlaces.tsx';
 import { CellLine } from './CellLine.tsx';
+import { ComparatorLine } from './ComparatorLine.tsx';
 import { Doubts } from './Doubts.tsx';
 import { Facts, MoreFacts } from './Facts.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
@@ -18,6 +19,7 @@ import type { Picked } from './picked.ts';
 import { ReadingGrid } from './ReadingGrid.tsx';
 import { SetupLine } from './SetupLine.tsx';
 import { StageLine } from './StageLine.tsx';
+import { TemperatureLine } from './TemperatureLine.tsx';
 
 export function Measure({ bench }: { readonly bench: Bench }) {
   const laid = useTable();
@@ -63,7 +65,9 @@ export function Measure({ bench }: { readonly bench: Bench }) {
       <div className="settings">
         <TypedHow units={job.units} />
         <MeasuredWith bench={bench} />
+        <ComparatorLine key={survey.plan.gauge} bench={bench} />
         <SetupLine bench={bench} />
+        <TemperatureLine bench={bench} />
         <AddPlaces bench={bench} />
         <PlanLine bench={bench} />
         <BushingPlaces job={job} bore={bore} />
