@@ -158,6 +158,12 @@ interface Outcome {
   readonly needles: readonly Remark[];
 }
 
+/** Beside a survey that has no surface. */
+function nothingLearned(): Omit<Outcome, 'done'> {
+  const usual = usualSmoothness(1);
+  return { smoothness: usual, sound: usual, needles: [] };
+}
+
 /** One survey through every stage: readings, surface, sections, profile, target, removal, zones. */
 function evaluateSurvey(
   job: Job,
@@ -170,8 +176,7 @@ function evaluateSurvey(
   const length = facts.length.mm;
   const notes = [...ownNote(survey), ...readingNotes(job, found, facts, feature, survey)];
   const empty = emptySurvey(survey, found, notes);
-  const usual = usualSmoothness(1);
-  const waiting = { smoothness: usual, sound: usual, needles: [] };
+  const waiting = nothingLearned();
   if (found.readings.length === 0) {
     const why = missing('No readings yet: type the first one into the table.');
     return { done: { ...empty, notes: [...notes, why] }, ...waiting };
