@@ -2,7 +2,7 @@
 import { boreAxis } from './bore/axis.ts';
 import { checkReadings, type Earlier, type Judged, recheckReadings } from './bore/checks.ts';
 import { depthLobes } from './bore/depthLobes.ts';
-import { design } from './bore/design.ts';
+import type { Design } from './bore/design.ts';
 import { mapAsked, NOTHING_NEXT, type WhatNext, whatNext } from './bore/next.ts';
 import { findPatterns, NO_PATTERNS } from './bore/patterns.ts';
 import type { Patterns } from './bore/patternTypes.ts';
@@ -30,6 +30,7 @@ import type {
   WearSurface,
   Zone,
 } from './bore/types.ts';
+import { designAgain } from './bore/valueFree.ts';
 import { findZones } from './bore/zones.ts';
 import { chooseSmoothness } from './evaluate/given.ts';
 import { needleNotes, readingNotes } from './evaluate/readingNotes.ts';
@@ -56,7 +57,7 @@ export interface SurveyEvaluation {
   readonly axis: BoreAxis | null;
   /** Null where fewer than three depths show an oval that points somewhere. */
   readonly ovalTurn: OvalTurn | null;
-  /** What wore, of an inside feature. */
+  /** What wore, of an inside feature. A quick answer keeps what was last settled. */
   readonly patterns: Patterns;
   /** Null where there is no surface. A quick answer keeps the last settled ones. */
   readonly plugs: Plugs | null;
@@ -156,12 +157,13 @@ interface Outcome {
   readonly sound: Smoothness;
   /** Of needles that look turned about: told once all is settled. */
   readonly needles: readonly Remark[];
+  /** Null where there is no surface. */
+  readonly design: Design | null;
 }
 
 /** Beside a survey that has no surface. */
-function nothingLearned(): Omit<Outcome, 'done'> {
-  const usual = usualSmoothness(1);
-  return { smoothness: usual, sound: usual, needles: [] };
+function nothingLearned(smoothness: Smoothness = usualSmoothness(1)): Omit<Outcome, 'done'> {
+  return { smoothness, sound: smoothness, needles: [], design: null };
 }
 
 /** One survey through every stage: readings, surface, sections, profile, target, removal, zones. */
@@ -186,16 +188,14 @@ function evaluateSurvey(
     return { done: { ...empty, status: 'no-length', notes: [...notes, why] }, ...waiting };
   }
   const sightings = thin(found.readings, length);
-  const readings = design(sightings, found.setups, length, clockTheta(survey.wornSide));
+  const wornSide = clockTheta(survey.wornSide);
+  const known = earlier?.design ?? null;
+  const readings = designAgain(known, sightings, found.setups, length, wornSide);
   const nominalRadius = (facts.nominal.mm > 0 ? facts.nominal.mm : 0) / 2;
   const before = earlier?.smoothness;
   const smoothness = chooseSmoothness(readings, nominalRadius, feature.decisions, before);
   const posterior = condition(readings, smoothness, nominalRadius);
-  if (posterior === null) {
-    const why = missing('These readings contradict each other so far that no surface fits them.');
-    const done = { ...empty, status: 'failed' as const, notes: [...notes, why] };
-    return { ...waiting, done, smoothness, sound: smoothness };
-  }
+  if (posterior === null) return contradictory(empty, notes, smoothness);
   const grid = makeGrid(length);
   const spread = gridSpread(posterior, grid);
   const surface = wearSurface(posterior, grid, spread);
@@ -213,12 +213,13 @@ function evaluateSurvey(
     smoothness,
     sound,
     needles,
+    design: readings,
     done: {
       ...empty,
       status: 'ok',
       sightings,
       ...along,
-      patterns: findPatterns(posterior, statedSize(facts), nominalRadius),
+      patterns: earlier?.done.patterns ?? findPatterns(posterior, statedSize(facts), nominalRadius),
       plugs: earlier?.done.plugs ?? plugs(surface, along.sections),
       checks: [...empty.checks, ...checks],
       blindSpots: [
@@ -239,6 +240,16 @@ function evaluateSurvey(
       ],
     },
   };
+}
+
+function contradictory(
+  empty: SurveyEvaluation,
+  notes: readonly Remark[],
+  smoothness: Smoothness,
+): Outcome {
+  const why = missing('These readings contradict each other so far that no surface fits them.');
+  const done: SurveyEvaluation = { ...empty, status: 'failed', notes: [...notes, why] };
+  return { done, ...nothingLearned(smoothness) };
 }
 
 /** A new size that only stands in for one is none to say that the bore has grown. */

@@ -20,43 +20,74 @@ export function basins(
   floor: number,
   prominence: (height: number) => number,
 ): Basins {
-  const order = Array.from(field.keys()).filter((k) => field[k]! > floor);
-  order.sort((a, b) => field[b]! - field[a]! || a - b);
+  const order = fromTheTop(field, floor);
   const owner = new Int32Array(field.length).fill(-1);
   // A hill is named by its summit; `into` leads from a joined hill to the one that took it.
-  const into = new Map<number, number>();
+  const into = new Int32Array(field.length).fill(-1);
   const root = (k: number): number => {
     let at = k;
-    while (into.has(at)) at = into.get(at)!;
+    while (into[at]! >= 0) at = into[at]!;
     return at;
   };
+  const near = new Int32Array(4);
   for (const k of order) {
-    const around = new Set<number>();
-    for (const j of neighbours(k, columns, field.length)) {
-      if (owner[j]! >= 0) around.add(root(owner[j]!));
+    const count = neighbours(k, columns, field.length, near);
+    const around: number[] = [];
+    for (let n = 0; n < count; n++) {
+      const of = owner[near[n]!]!;
+      if (of < 0) continue;
+      const hill = root(of);
+      if (!around.includes(hill)) around.push(hill);
     }
-    if (around.size === 0) {
-      owner[k] = k;
-      continue;
-    }
-    const hills = [...around].sort((a, b) => field[b]! - field[a]! || a - b);
-    owner[k] = hills[0]!;
-    for (const hill of hills.slice(1)) {
-      if (field[hill]! - field[k]! < prominence(field[hill]!)) into.set(hill, hills[0]!);
+    if (around.length > 1) around.sort((a, b) => field[b]! - field[a]! || a - b);
+    owner[k] = around[0] ?? k;
+    for (let n = 1; n < around.length; n++) {
+      const hill = around[n]!;
+      if (field[hill]! - field[k]! < prominence(field[hill]!)) into[hill] = around[0]!;
     }
   }
-  const summits = [...new Set(order.map((k) => root(owner[k]!)))];
+  const summits = [...new Set(Array.from(order, (k) => root(owner[k]!)))];
   summits.sort((a, b) => field[b]! - field[a]! || a - b);
   const index = new Map(summits.map((k, i) => [k, i]));
   const label = owner.map((k) => (k < 0 ? -1 : index.get(root(k))!));
   return { label, summits };
 }
 
-function neighbours(k: number, columns: number, size: number): number[] {
+/** Places above the floor, the highest first, those alike in their order. */
+function fromTheTop(field: Field, floor: number): Int32Array {
+  const heights = field.filter((h) => h > floor).sort();
+  const out = new Int32Array(heights.length);
+  /** How many of each height stand in place already, at the last of them in `heights`. */
+  const placed = new Int32Array(heights.length);
+  field.forEach((h, k) => {
+    if (!(h > floor)) return;
+    const last = lastAtMost(heights, h);
+    out[heights.length - 1 - last + placed[last]!] = k;
+    placed[last] = placed[last]! + 1;
+  });
+  return out;
+}
+
+/** Place of the last of the rising values that is not above h; one is h itself. */
+function lastAtMost(values: Float64Array, h: number): number {
+  let low = 0;
+  let high = values.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (values[middle]! <= h) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** Writes the places beside into `near`; how many they are. */
+function neighbours(k: number, columns: number, size: number, near: Int32Array): number {
   const it = k % columns;
   const row = k - it;
-  const near = [row + ((it + 1) % columns), row + ((it + columns - 1) % columns)];
-  if (k >= columns) near.push(k - columns);
-  if (k + columns < size) near.push(k + columns);
-  return near;
+  let count = 2;
+  near[0] = row + ((it + 1) % columns);
+  near[1] = row + ((it + columns - 1) % columns);
+  if (k >= columns) near[count++] = k - columns;
+  if (k + columns < size) near[count++] = k + columns;
+  return count;
 }

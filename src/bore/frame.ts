@@ -8,13 +8,18 @@ import type { DepthTables } from './depth.ts';
 import { cosineColumn } from './instruments.ts';
 import { type DepthSpread, type Likeness, type Posterior, spreadOf } from './posterior.ts';
 import type { DepthShape } from './prior.ts';
-import { betweenRows, type GridSpread, variances } from './surface.ts';
+import { betweenRows, type GridSpread, inWords, variances } from './surface.ts';
 import type { Field, Grid } from './types.ts';
+import { valueFree } from './valueFree.ts';
+
+const keptSds = valueFree<Field>();
 
 /** Standard deviation of the deviation at every place, shift and lean of the target being free. */
 export function freeSpread(p: Posterior, grid: Grid, spread: GridSpread): Field {
-  const rows = freeSpreads(p, spread).map((one) => variances(one, p, spread.basis).all);
-  return betweenRows(rows, grid);
+  return keptSds(p, inWords(grid), () => {
+    const rows = freeSpreads(p, spread).map((one) => variances(one, p, spread.basis).all);
+    return betweenRows(rows, grid);
+  });
 }
 
 /** The coefficients' spread at each depth of `spread`, shift and lean taken out of the first lobe. */

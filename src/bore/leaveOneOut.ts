@@ -6,6 +6,7 @@
 import { cholesky, solveLower, solveLowerTransposed } from '../num/cholesky.ts';
 import type { Posterior } from './posterior.ts';
 import { pressValues, releaseWeights } from './pressed.ts';
+import { valueFree } from './valueFree.ts';
 
 /** How far readings stand off from what those that were not left out predict. */
 export interface StandOff {
@@ -35,8 +36,14 @@ function column({ design, factor, smoothness }: Posterior, at: number): Float64A
   return releaseWeights(pressed, unit, weights, smoothness.noise);
 }
 
+const keptInformation = valueFree<Float64Array>();
+
 /** P_ii of each reading. */
 export function ownInformation(p: Posterior): Float64Array {
+  return keptInformation(p, '', () => diagonal(p));
+}
+
+function diagonal(p: Posterior): Float64Array {
   const unit = new Float64Array(p.design.count);
   return unit.map((_, i) => {
     const one = unit.slice();

@@ -11,6 +11,7 @@ import {
   spreadOf,
 } from './posterior.ts';
 import type { Section } from './types.ts';
+import { valueFree } from './valueFree.ts';
 
 /** Readings whose depths differ by less than this share of the length belong to one section. */
 const SAME_DEPTH = 0.01;
@@ -37,19 +38,43 @@ export function measuredDepths(p: Posterior): { z: number; rows: number[] }[] {
   return groups;
 }
 
+/** Variance of the mean radius, and of each lobe's cosine and sine with their covariance, mm2. */
+interface Doubt {
+  readonly size: number;
+  readonly lobes: readonly (readonly [cc: number, cs: number, ss: number])[];
+}
+const keptDoubts = valueFree<readonly Doubt[]>();
+
 export function sections(p: Posterior): Section[] {
   const groups = measuredDepths(p);
   const depths = Float64Array.from(groups, (g) => g.z);
+  const said = p.design.seen.filter((n) => n > 1 && n <= LOBES_SAID);
+  const doubts = keptDoubts(p, '', () => doubtsAt(p, depths, said));
   const coefficients = meanCoefficients(p, depths);
-  const toReadings = depthTables(depths, p.design.depths, p.design.length, p.smoothness.length);
-  const own = depthTables(depths, depths, p.design.length, p.smoothness.length);
   return groups.map((g, r) => {
     const c = coefficients.subarray(r * TERMS, (r + 1) * TERMS);
-    const said = p.design.seen.filter((n) => n > 1 && n <= LOBES_SAID);
+    const { size, lobes } = doubts[r]!;
+    return {
+      ...sectionOf(p, g.z, g.rows.length, c),
+      give: 4 * Math.sqrt(Math.max(0, size)),
+      lobes: said.map((n, k) => lobeOf(c, lobes[k]!, n)),
+    };
+  });
+}
+
+function doubtsAt(p: Posterior, depths: Float64Array, said: readonly number[]): Doubt[] {
+  const toReadings = depthTables(depths, p.design.depths, p.design.length, p.smoothness.length);
+  const own = depthTables(depths, depths, p.design.length, p.smoothness.length);
+  return Array.from(depths, (_, r) => {
     const spread = spreadOf(p, atDepth(p, toReadings, own, r), [0, ...said]);
-    const give = 4 * Math.sqrt(Math.max(0, covariance(spread, p.design.pressed.count, 0, 0)));
-    const lobes = said.map((n) => lobeOf(c, spread, p.design.pressed.count, n));
-    return { ...sectionOf(p, g.z, g.rows.length, c), give, lobes };
+    const of = (a: number, b: number) => covariance(spread, p.design.pressed.count, a, b);
+    return {
+      size: of(0, 0),
+      lobes: said.map((n) => {
+        const k = cosineColumn(n);
+        return [of(k, k), of(k, k + 1), of(k + 1, k + 1)] as const;
+      }),
+    };
   });
 }
 
@@ -106,18 +131,11 @@ function radiusAt(c: Float64Array, i: number): number {
 
 function lobeOf(
   c: Float64Array,
-  spread: DepthSpread,
-  count: number,
+  [cc, cs, ss]: Doubt['lobes'][number],
   n: number,
 ): Section['lobes'][number] {
   const k = cosineColumn(n);
-  const { amplitude, phase, amplitudeSd, phaseSd } = polarWave(
-    c[k]!,
-    c[k + 1]!,
-    covariance(spread, count, k, k),
-    covariance(spread, count, k, k + 1),
-    covariance(spread, count, k + 1, k + 1),
-  );
+  const { amplitude, phase, amplitudeSd, phaseSd } = polarWave(c[k]!, c[k + 1]!, cc, cs, ss);
   const first = phase < 0 ? phase + 2 * Math.PI : phase;
   return { n, amplitude, sd: amplitudeSd, theta: first / n, thetaSd: phaseSd / n };
 }

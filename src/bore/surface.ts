@@ -10,6 +10,7 @@ import {
   spreadOf,
 } from './posterior.ts';
 import type { Field, Grid, WearSurface } from './types.ts';
+import { valueFree } from './valueFree.ts';
 
 /** 3 degrees and 64 steps along the depth: ten places an hour of the clock. */
 const THETA_COUNT = 120;
@@ -66,7 +67,18 @@ export interface GridSpread {
 const ALL_COLUMNS = Array.from({ length: TERMS }, (_, c) => c);
 const ALL_LOBES = Array.from({ length: LOBES + 1 }, (_, n) => n);
 
+const keptSpread = valueFree<GridSpread>();
+
 export function gridSpread(p: Posterior, grid: Grid): GridSpread {
+  return keptSpread(p, inWords(grid), () => spreadOn(p, grid));
+}
+
+/** What tells a bore's grids apart: they are even, from rim to bottom. */
+export function inWords({ theta, z }: Grid): string {
+  return `${theta.length} x ${z.length}`;
+}
+
+function spreadOn(p: Posterior, grid: Grid): GridSpread {
   const rows = grid.z.filter((_, i) => i % SPREAD_STEP === 0);
   const toReadings = depthTables(rows, p.design.depths, p.design.length, p.smoothness.length);
   const own = depthTables(rows, rows, p.design.length, p.smoothness.length);
@@ -76,11 +88,11 @@ export function gridSpread(p: Posterior, grid: Grid): GridSpread {
   return { rows, toReadings, own, spreads, basis: harmonics(grid.theta) };
 }
 
-export function wearSurface(p: Posterior, grid: Grid, spread: GridSpread): WearSurface {
+const keptSds = valueFree<Pick<WearSurface, 'sd' | 'sdSeen'>>();
+
+function standardDeviations(p: Posterior, grid: Grid, spread: GridSpread) {
   const rows = spread.spreads.map((one) => variances(one, p, spread.basis));
   return {
-    grid,
-    mean: drawOut(meanCoefficients(p, grid.z), spread.basis),
     sd: betweenRows(
       rows.map((v) => v.all),
       grid,
@@ -89,6 +101,16 @@ export function wearSurface(p: Posterior, grid: Grid, spread: GridSpread): WearS
       rows.map((v) => v.seen),
       grid,
     ),
+  };
+}
+
+export function wearSurface(p: Posterior, grid: Grid, spread: GridSpread): WearSurface {
+  const { sd, sdSeen } = keptSds(p, inWords(grid), () => standardDeviations(p, grid, spread));
+  return {
+    grid,
+    mean: drawOut(meanCoefficients(p, grid.z), spread.basis),
+    sd,
+    sdSeen,
     smoothness: p.smoothness,
     seenLobes: p.design.seen,
     predicted: predicted(p),
