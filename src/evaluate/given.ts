@@ -20,5 +20,8 @@ export function chooseSmoothness(
   before: Smoothness | undefined,
 ): Smoothness {
   const given = givenSmoothness(decisions);
-  return before ? stating(before, given) : learnSmoothness(readings, nominalRadius, given);
+  if (!before) return learnSmoothness(readings, nominalRadius, given);
+  const stated = stating(before, given);
+  // The very same where nothing changed: what was worked out for it is kept.
+  return JSON.stringify(stated) === JSON.stringify(before) ? before : stated;
 }
