@@ -223,7 +223,7 @@ function evaluateSurvey(
       plugs: earlier?.done.plugs ?? plugs(surface, along.sections),
       checks: [...empty.checks, ...checks],
       blindSpots: [
-        ...blindSpots(sightings, length, deepText),
+        ...blindSpots(sightings, length, deepText, found.hand),
         ...axisRemarks(along.axis, sightings),
       ],
       next: earlier?.done.next ?? whatNext(posterior, mapAsked(surface, target, facts), found.hand),

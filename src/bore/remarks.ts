@@ -1,25 +1,29 @@
 /** What these readings cannot tell, each with the cheapest reading that would. Plain sentences. */
 import { differentAngles, lobeAliases } from '../geometry/harmonics.ts';
+import type { AtHand } from '../job/atHand.ts';
+import { distinct } from './distinct.ts';
 import type { BoreAxis, OvalTurn, Remark, Sighting } from './types.ts';
-
-const HALF_TURN = Math.PI;
-/** Two clock positions nearer than this (2 degrees) are one. */
-const SAME_CLOCK = 0.035;
+import { clockRemarks, dentRemarks, unseenRemarks } from './unseen.ts';
 
 const missing = (text: string): Remark => ({ kind: 'missing', text });
 
-/** @param deepText how a depth is written for the reader */
+/**
+ * @param deepText how a depth is written for the reader
+ * @param hand the gauges with which more could be read
+ */
 export function blindSpots(
   sightings: readonly Sighting[],
   length: number,
   deepText: (z: number) => string,
+  hand: readonly AtHand[] = [],
 ): Remark[] {
   if (sightings.length === 0) return [];
   return [
-    ...sideRemarks(sightings),
+    ...unseenRemarks(sightings),
     ...clockRemarks(sightings),
     ...aliasRemarks(sightings),
-    ...depthRemarks(sightings, length, deepText),
+    ...dentRemarks(sightings),
+    ...depthRemarks(sightings, length, deepText, hand),
   ];
 }
 
@@ -46,61 +50,6 @@ export function faults(sightings: readonly Sighting[]): Remark[] {
       `All ${sightings.length} readings are the same to the last digit, which a real bore hardly ever gives: ` +
         'check that the gauge moves freely, and read again.',
     );
-  }
-  return [];
-}
-
-function sideRemarks(sightings: readonly Sighting[]): Remark[] {
-  const kinds = new Set(sightings.map((s) => s.instrument));
-  const only = (kind: Sighting['instrument']) => kinds.size === 1 && kinds.has(kind);
-  if (only('two-point')) {
-    return [
-      missing(
-        'Diameters cannot show which side is worn, how the axis runs, nor three- or five-lobed shapes. A dial indicator swept ' +
-          'round at three depths would show both; wall thickness at each clock hour would show the side.',
-      ),
-    ];
-  }
-  if (only('three-leg')) {
-    return [
-      missing(
-        'A three-leg gauge reads the mean of an oval at every turn: this bore may be oval and these readings ' +
-          'could not show it. Read across at 12, 1:30, 3 and 4:30 with a two-point gauge.',
-      ),
-    ];
-  }
-  if ([...kinds].every((kind) => kind === 'sweep' || kind === 'wall')) {
-    return [
-      missing(
-        'These readings show shape but not size. One diameter at any depth would give the size.',
-      ),
-    ];
-  }
-  return [];
-}
-
-function clockRemarks(sightings: readonly Sighting[]): Remark[] {
-  const twoPoint = sightings.filter((s) => s.instrument === 'two-point');
-  if (twoPoint.length !== sightings.length) return [];
-  const clocks = distinct(
-    twoPoint.map((s) => s.theta % HALF_TURN),
-    HALF_TURN,
-  );
-  if (clocks.length === 1) {
-    return [
-      missing(
-        'One clock position only: how far out of round this bore is cannot be known. Read at least at 12, 1:30, ' +
-          '3 and 4:30.',
-      ),
-    ];
-  }
-  if (clocks.length === 2) {
-    return [
-      missing(
-        'Two clock positions only: an oval whose long way lies between them would be invisible. Read the two ' +
-          'halfway between as well; six pairs are better.',
-      ),
-    ];
   }
   return [];
 }
@@ -172,6 +121,7 @@ function depthRemarks(
   sightings: readonly Sighting[],
   length: number,
   deepText: (z: number) => string,
+  hand: readonly AtHand[],
 ): Remark[] {
   const depths = distinct(
     sightings.map((s) => s.z),
@@ -198,26 +148,24 @@ function depthRemarks(
   for (let i = 1; i < ends.length; i++) {
     const atEnd = i === 1 || i === ends.length - 1;
     if (ends[i]! - ends[i - 1]! <= length * (atEnd ? UNREAD_MOUTH : UNREAD_BETWEEN)) continue;
+    const middle = (ends[i - 1]! + ends[i]!) / 2;
     out.push(
       missing(
         `Nothing is measured between ${deepText(ends[i - 1]!)} and ${deepText(ends[i]!)} deep; ` +
-          `what the map shows there is drawn out from its neighbours. Readings at ${deepText(
-            (ends[i - 1]! + ends[i]!) / 2,
-          )} deep would tell.`,
+          `what the map shows there is drawn out from its neighbours. ${wayThere(middle, hand, deepText)} would tell.`,
       ),
     );
   }
   return out;
 }
 
-/** Values without near repeats, sorted; on a circle of the given period where it is finite. */
-function distinct(values: readonly number[], period: number, near = SAME_CLOCK): number[] {
-  const sorted = [...values].sort((a, b) => a - b);
-  const out: number[] = [];
-  for (const v of sorted) {
-    const last = out[out.length - 1];
-    if (last === undefined || v - last > near) out.push(v);
-  }
-  if (out.length > 1 && out[0]! + period - out[out.length - 1]! <= near) out.pop();
-  return out;
+/** Readings at a depth, and with which gauge where not all get there. */
+function wayThere(z: number, hand: readonly AtHand[], deepText: (z: number) => string): string {
+  const sizing = hand.filter(({ fresh }) => fresh === null);
+  const there = sizing.filter(({ from, to }) => z >= from && z <= to);
+  const readings = `Readings at ${deepText(z)} deep`;
+  if (there.length === sizing.length) return readings;
+  const [one] = there;
+  if (one !== undefined) return `${readings} with a gauge that gets there (${one.name})`;
+  return `No gauge at hand gets there: ${readings.toLowerCase()} from the other face, or with a longer gauge,`;
 }

@@ -2,6 +2,7 @@
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayAmounts } from '../figures/amountWords.ts';
 import { sayDoubts } from '../figures/checkWords.ts';
+import { sayFilled } from '../figures/filledWords.ts';
 import { nearPair } from '../figures/nearClock.ts';
 import { nextSentences } from '../figures/nextWords.ts';
 import { adviceOf, whatWore } from '../figures/patternWords.ts';
@@ -56,6 +57,7 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
     survey.blindSpots.length === 0
       ? ''
       : `What these readings cannot tell:\n${list(survey.blindSpots.map(({ text }) => text))}`,
+    survey.surface === null ? '' : wrapped(sayFilled(survey.surface.smoothness, units)),
     nextText(survey, units),
   ];
   return parts.filter((part) => part !== '').join('\n\n');

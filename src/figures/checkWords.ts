@@ -15,6 +15,8 @@ export interface Doubt {
   /** Where, for the names of buttons. */
   readonly place: string;
   readonly text: string;
+  /** In a few words, where there is no room for the text: `one micrometer turn, 0.025 in?` */
+  readonly brief: string;
   /** As it would be typed in the job's units; null where only a retake helps. */
   readonly suggested: string | null;
 }
@@ -45,7 +47,8 @@ function singleDoubt(check: Check, s: Sighting, units: Units): Doubt {
   const { bare, plain } = written(units, check.give);
   const expected = `${plain(check.expected)}${kindOf(s)}, give or take ${bare(check.give)}`;
   const text = `${place} reads ${reads}, and the others lead one to expect ${expected}. ${likely(check)}`;
-  return { rows: [check.row], place, text, suggested: check.suggested };
+  const brief = check.slip === 'unexplained' ? 'read it again' : `${check.slip}?`;
+  return { rows: [check.row], place, text, brief, suggested: check.suggested };
 }
 
 function kindOf({ instrument }: Sighting): string {
@@ -65,5 +68,6 @@ function doubtOfMany(slip: string, all: readonly Sighting[], units: Units): Doub
   const span = [Math.min(...depths), Math.max(...depths)].map((z) => formatDepth(z, units));
   const from = span[0] === span[1] ? `at ${span[0]}` : `from ${span[0]} to ${span[1]}`;
   const place = all.length === 1 ? placeOf(first!, units) : `${all.length} readings ${from} deep`;
-  return { rows, place, text: `${place}: ${slip}? Check, and read again.`, suggested: null };
+  const text = `${place}: ${slip}? Check, and read again.`;
+  return { rows, place, text, brief: `${slip}?`, suggested: null };
 }

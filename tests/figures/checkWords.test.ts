@@ -37,6 +37,7 @@ describe('sayDoubts', () => {
         rows: [0],
         place: '12–6 at 0.50 in deep',
         text: '12–6 at 0.50 in deep reads 2.5281 in across, and the others lead one to expect 2.5031 in across, give or take 0.0008. Likely one micrometer turn, 0.025 in.',
+        brief: 'one micrometer turn, 0.025 in?',
         suggested: '2.5031',
       },
     ]);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { blindSpots } from '../../src/bore/remarks.ts';
 import type { OvalTurn, Sighting } from '../../src/bore/types.ts';
 import { shapeSentences } from '../../src/figures/shapeWords.ts';
+import type { AtHand } from '../../src/job/atHand.ts';
 import { clocks } from '../fixtures/bores.ts';
 import { madeSurvey } from '../fixtures/evaluation.ts';
 
@@ -113,6 +114,68 @@ describe('which way the oval runs', () => {
     ],
   ] as const)('%s', (kind, words) => {
     expect(sentence(kind)).toBe(words);
+  });
+});
+
+describe('what the instruments of a survey cannot see is always said', () => {
+  const turn = 2 * Math.PI;
+  const two = taken('two-point', clocks(6));
+  const three = taken('three-leg', clocks(4));
+  const swept = taken('sweep', clocks(24, turn));
+  const wall = taken('wall', clocks(12, turn));
+  const radius = taken('radius', clocks(24, turn));
+  const once = swept.filter(({ z }) => z === 25);
+  const said = (...lists: Sighting[][]) =>
+    blindSpots(lists.flat(), LENGTH, String).map(({ text }) => text);
+  const SIDE = /which side is worn/;
+  const AXIS = /how the axis runs/;
+  const ODD = /five-lobed/;
+  const OVAL = /may be oval/;
+  const SIZE = /not size/;
+  const DENT = /dent between the clock positions/;
+  const BOSS = /as the boss is round/;
+  it.each([
+    ['diameters', [two], [SIDE, AXIS, ODD, DENT], [OVAL, SIZE, BOSS]],
+    ['three legs', [three], [SIDE, AXIS, OVAL, DENT], [SIZE, BOSS]],
+    ['diameters and three legs', [two, three], [SIDE, AXIS, ODD], [OVAL, SIZE, BOSS]],
+    ['sweeps', [swept], [SIZE], [SIDE, ODD, OVAL, DENT, BOSS]],
+    ['one sweep', [once], [SIZE, SIDE, AXIS], [ODD, OVAL, BOSS]],
+    ['wall', [wall], [SIZE, BOSS, DENT], [SIDE, ODD, OVAL]],
+    ['diameters and one sweep', [two, once], [SIDE, AXIS], [SIZE, ODD, OVAL, BOSS]],
+    ['diameters and sweeps', [two, swept], [], [SIDE, AXIS, SIZE, ODD, OVAL, DENT, BOSS]],
+    ['diameters and wall', [two, wall], [BOSS, DENT], [SIDE, SIZE, ODD, OVAL]],
+    ['radii', [radius], [], [SIDE, AXIS, SIZE, ODD, OVAL, DENT, BOSS]],
+  ] as const)('%s', (_, lists, there, absent) => {
+    const texts = said(...lists.map((list) => [...list]));
+    for (const pattern of there) expect(texts.filter((text) => pattern.test(text))).toHaveLength(1);
+    for (const pattern of absent) expect(texts.join(' ')).not.toMatch(pattern);
+  });
+
+  const caliper: AtHand = {
+    gauge: 'g',
+    name: 'Caliper, inside jaws',
+    instrument: 'two-point',
+    sd: 0.025,
+    from: 0,
+    to: 16,
+    setup: -1,
+    fresh: null,
+  };
+  const deep = (hand: readonly AtHand[]) =>
+    blindSpots(
+      two.filter(({ z }) => z <= 15),
+      LENGTH,
+      String,
+      hand,
+    ).find(({ text }) => text.startsWith('Nothing is measured'))!.text;
+
+  it('below a caliper’s reach: the gauge that gets there, or that none does', () => {
+    expect(deep([caliper])).toContain(
+      'No gauge at hand gets there: readings at 32.5 deep from the other face, or with a longer gauge, would tell.',
+    );
+    const longer = { ...caliper, gauge: 'h', name: 'Telescoping gauge', to: 120 };
+    expect(deep([caliper, longer])).toContain('with a gauge that gets there (Telescoping gauge)');
+    expect(deep([longer])).toMatch(/Readings at 32.5 deep would tell\.$/);
   });
 });
 

@@ -12,6 +12,7 @@ import type { Laid } from '../../store/tables.ts';
 import { currentCell } from '../../store/typing.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Figure } from '../parts/Figure.tsx';
+import { Words } from '../parts/Words.tsx';
 import { deviationOf } from './cellMarks.ts';
 
 export interface CellLineProps {
@@ -32,7 +33,10 @@ export function CellLine({ bench, laid }: CellLineProps) {
     <div className="cell-line" role="status">
       {cell.readings.length === 0 && (
         <p>
-          <b>{where}</b> <span className="soft">nothing read yet</span>
+          <b>
+            <Words text={where} />
+          </b>{' '}
+          <span className="soft">nothing read yet</span>
         </p>
       )}
       {cell.readings.map((reading, at) => (
@@ -62,13 +66,18 @@ function ReadingLine({ where, bench, reading, kind }: ReadingLineProps) {
   if (!reading.ok) {
     return (
       <p>
-        <b>{where}</b> <span className="fault">{sentence(reading.why)}</span>
+        <b>
+          <Words text={where} />
+        </b>{' '}
+        <span className="fault">{sentence(reading.why)}</span>
       </p>
     );
   }
   return (
     <p>
-      <b>{where}</b>{' '}
+      <b>
+        <Words text={where} />
+      </b>{' '}
       {leftOut ? (
         <s>
           <Figure text={reading.echo} />

@@ -1,20 +1,42 @@
 /** Readings in doubt, under the table: what is likely, and two ways to answer. Nothing is changed unasked. */
+import { useEffect, useRef } from 'react';
 import { type Doubt, sayDoubts } from '../../figures/checkWords.ts';
-import { setLeftOut, setReading } from '../../job/edits.ts';
-import type { Job } from '../../job/schema.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useJob } from '../../store/useJob.ts';
+import { Words } from '../parts/Words.tsx';
+import { answersTo } from './answers.ts';
 
 export function Doubts({ bench }: { readonly bench: Bench }) {
   const { job, surveySeen } = bench;
   const doubts = surveySeen === null ? [] : sayDoubts(surveySeen, job.units);
-  if (doubts.length === 0) return null;
+  const room = useRef<HTMLDivElement>(null);
+  const answered = useRef(false);
+  useEffect(() => {
+    // The line that was answered has gone and taken the focus with it: on to the next one, or to where it stood.
+    if (!answered.current || document.activeElement !== document.body) return;
+    answered.current = false;
+    const next = room.current?.querySelector('button') ?? room.current;
+    next?.focus({ preventScroll: true });
+  }, [doubts.length]);
   return (
-    <ul className="doubts" aria-label="Readings in doubt">
-      {doubts.map((doubt) => (
-        <DoubtLine key={`${doubt.rows.join(' ')} ${doubt.text}`} bench={bench} doubt={doubt} />
-      ))}
-    </ul>
+    // biome-ignore lint/a11y/noStaticElementInteractions: only notes that an answer was given inside
+    // biome-ignore lint/a11y/useKeyWithClickEvents: a key on a button inside is a click too
+    <div
+      ref={room}
+      tabIndex={-1}
+      className="doubts-room"
+      onClick={() => {
+        answered.current = true;
+      }}
+    >
+      {doubts.length > 0 && (
+        <ul className="doubts" aria-label="Readings in doubt">
+          {doubts.map((doubt) => (
+            <DoubtLine key={`${doubt.rows.join(' ')} ${doubt.text}`} bench={bench} doubt={doubt} />
+          ))}
+        </ul>
+      )}
+    </div>
   );
 }
 
@@ -24,32 +46,25 @@ interface DoubtLineProps {
 }
 
 function DoubtLine({ bench, doubt }: DoubtLineProps) {
-  const { job, bore, survey } = bench;
   const { rows, place, text, suggested } = doubt;
   const edit = useJob((state) => state.edit);
-  const ids = rows.flatMap((row) => survey.readings[row]?.id ?? []);
-  const use = (meant: string) => (now: Job) =>
-    ids.reduce(
-      (done, id) =>
-        setReading(done, bore.id, survey.id, id, { value: { text: meant, unit: job.units } }),
-      now,
-    );
-  const leaveOut = (now: Job) =>
-    ids.reduce((done, id) => setLeftOut(done, bore.id, survey.id, id, true), now);
+  const { use, leaveOut } = answersTo(doubt, bench);
   return (
     <li>
       <span className="doubt-mark" aria-hidden="true">
         ?
       </span>
       <div>
-        <p>{text}</p>
+        <p>
+          <Words text={text} />
+        </p>
         <p className="doubt-answers">
-          {suggested !== null && (
+          {use !== null && (
             <button
               type="button"
               className="plain-button"
               aria-label={`use ${suggested} for ${place}`}
-              onClick={() => edit(use(suggested))}
+              onClick={() => edit(use)}
             >
               use {suggested}
             </button>

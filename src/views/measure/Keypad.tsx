@@ -1,5 +1,6 @@
 /** The large keypad for fingers and gloves: docked at the foot of the page while the table is being filled. */
 import { useEffect } from 'react';
+import { type Doubt, sayDoubts } from '../../figures/checkWords.ts';
 import { cellBefore, inside } from '../../store/entry.ts';
 import { usePage } from '../../store/page.ts';
 import { type Cell, useSession } from '../../store/session.ts';
@@ -15,8 +16,12 @@ import {
   typeAgain,
   typeKey,
 } from '../../store/typing.ts';
+import { useBench } from '../../store/useBench.ts';
+import { useJob } from '../../store/useJob.ts';
 import { useTable } from '../../store/useTable.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { Words } from '../parts/Words.tsx';
+import { answersTo } from './answers.ts';
 
 const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
 
@@ -47,10 +52,13 @@ function OpenKeypad() {
     >
       <div className="keypad-echo">
         <p>
-          <b>{placeText(laid, here)}</b>
+          <b>
+            <Words text={placeText(laid, here)} />
+          </b>
           {before !== null && (
             <span className="keypad-last">
-              before: {placeText(laid, before)} · {cellText(laid, before) || 'skipped'}
+              before: <Words text={placeText(laid, before)} /> ·{' '}
+              {cellText(laid, before) || 'skipped'}
             </span>
           )}
         </p>
@@ -58,6 +66,7 @@ function OpenKeypad() {
           {value}
         </output>
       </div>
+      <KeypadDoubt />
       <div className="keypad-keys">
         {DIGITS.map((digit) => (
           <Key key={digit} place={`d${digit}`} label={digit} onPress={() => typeKey(digit)} />
@@ -78,6 +87,29 @@ function OpenKeypad() {
           done
         </button>
       </div>
+    </div>
+  );
+}
+
+/** The table's doubts are out of sight while the keypad is up: the newest reading's is said here. */
+function KeypadDoubt() {
+  const bench = useBench();
+  const edit = useJob((state) => state.edit);
+  const doubts = bench?.surveySeen == null ? [] : sayDoubts(bench.surveySeen, bench.job.units);
+  const newest = doubts.reduce<Doubt | null>(
+    (last, one) => (last === null || Math.max(...one.rows) > Math.max(...last.rows) ? one : last),
+    null,
+  );
+  if (bench === null || newest === null) return null;
+  const { use, leaveOut } = answersTo(newest, bench);
+  return (
+    <div className="keypad-doubt" role="status">
+      <p>
+        <b>In doubt:</b> <Words text={newest.place} />, {newest.brief}
+      </p>
+      <button type="button" className="plain-button" onClick={() => edit(use ?? leaveOut)}>
+        {use === null ? 'leave it out' : `use ${newest.suggested}`}
+      </button>
     </div>
   );
 }

@@ -4,6 +4,7 @@ import { flushSync } from 'react-dom';
 import { sayNext, saySetup } from '../../figures/nextWords.ts';
 import type { Bench } from '../../store/bench.ts';
 import { goToWanted } from '../../store/wanted.ts';
+import { Words } from '../parts/Words.tsx';
 
 export function NextLine({ bench: { surveySeen, job } }: { readonly bench: Bench }) {
   const [why, setWhy] = useState<string | null>(null);
@@ -25,7 +26,7 @@ export function NextLine({ bench: { surveySeen, job } }: { readonly bench: Bench
         <p>
           Next:{' '}
           <button type="button" className="link-button" onClick={go}>
-            {said.place}
+            <Words text={said.place} />
           </button>{' '}
           {said.worth}
         </p>

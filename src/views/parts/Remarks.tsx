@@ -1,5 +1,7 @@
 /** Plain sentences that matter to the repairer, marked by what kind they are. */
+
 import type { Remark } from '../../bore/types.ts';
+import { Words } from './Words.tsx';
 
 const MARKS: Readonly<Record<Remark['kind'], string>> = {
   missing: '?',
@@ -25,7 +27,7 @@ export function Remarks({ head, remarks }: RemarksProps) {
             <span className="remark-mark" aria-hidden="true">
               {MARKS[kind]}
             </span>
-            {text}
+            <Words text={text} />
           </li>
         ))}
       </ul>

@@ -4,6 +4,8 @@ import { shapeSentences } from '../../figures/shapeWords.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { Remarks } from '../parts/Remarks.tsx';
+import { Words } from '../parts/Words.tsx';
+import { FilledIn } from './FilledIn.tsx';
 import { Patterns } from './Patterns.tsx';
 import { SectionTable } from './SectionTable.tsx';
 
@@ -18,13 +20,13 @@ export function Read({ bench }: { readonly bench: Bench }) {
         <>
           {shapeSentences(surveySeen, boreSeen.facts.length.mm, job.units).map((sentence) => (
             <p key={sentence.before + sentence.after} className="finding">
-              {sentence.before}
+              <Words text={sentence.before} />
               {sentence.figure !== '' && (
                 <b>
                   <Figure text={sentence.figure} />
                 </b>
               )}
-              {sentence.after}
+              <Words text={sentence.after} />
             </p>
           ))}
           {surveySeen.sections.length > 0 && (
@@ -33,6 +35,9 @@ export function Read({ bench }: { readonly bench: Bench }) {
           <Patterns survey={surveySeen} bore={boreSeen} units={job.units} />
           <Remarks remarks={surveySeen.notes.filter(({ kind }) => kind !== 'assumed')} />
           <Remarks head="What these readings cannot tell" remarks={surveySeen.blindSpots} />
+          {surveySeen.surface !== null && (
+            <FilledIn bench={bench} smoothness={surveySeen.surface.smoothness} />
+          )}
         </>
       )}
     </>

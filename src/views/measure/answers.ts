@@ -1,0 +1,25 @@
+/** The two answers to a reading in doubt: as it was likely meant, or left out. */
+import type { Doubt } from '../../figures/checkWords.ts';
+import { setLeftOut, setReading } from '../../job/edits.ts';
+import type { Job } from '../../job/schema.ts';
+import type { Bench } from '../../store/bench.ts';
+
+export type Answer = (job: Job) => Job;
+
+/** @returns `use` null where only a retake helps */
+export function answersTo(
+  { rows, suggested }: Doubt,
+  { job: { units }, bore, survey }: Pick<Bench, 'job' | 'bore' | 'survey'>,
+): { readonly use: Answer | null; readonly leaveOut: Answer } {
+  const ids = rows.flatMap((row) => survey.readings[row]?.id ?? []);
+  const meant = (text: string): Answer => {
+    const value = { text, unit: units };
+    return (now) =>
+      ids.reduce((done, id) => setReading(done, bore.id, survey.id, id, { value }), now);
+  };
+  return {
+    use: suggested === null ? null : meant(suggested),
+    leaveOut: (now) =>
+      ids.reduce((done, id) => setLeftOut(done, bore.id, survey.id, id, true), now),
+  };
+}
