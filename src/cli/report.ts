@@ -8,6 +8,7 @@ import type {
   OvalTurn,
   Plugs,
   Remark,
+  Removal,
   Section,
   Zone,
 } from '../bore/types.ts';
@@ -112,25 +113,27 @@ function surveyReport(
       assumed: target.assumed,
     },
     deviation: removal && grid ? matrix(removal.deviation, grid) : null,
-    removal:
-      removal && grid
-        ? {
-            likely: matrix(removal.likely, grid),
-            sure: matrix(removal.sure, grid),
-            possible: matrix(removal.possible, grid),
-            sd: matrix(removal.sd, grid),
-            volume: removal.volume,
-            mass: removal.mass,
-            sureMass: removal.sureMass,
-            possibleMass: removal.possibleMass,
-          }
-        : null,
+    removal: removal && grid ? removalReport(removal, grid) : null,
     otherReading: other(bore, s),
     zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
     ways: [],
     passes: [],
     fit: null,
     notes: [...s.notes, ...temperatureRemarks(s.temperature, units)].map(remark),
+  };
+}
+
+function removalReport(r: Removal, grid: Grid): SurveyReport['removal'] {
+  const { likely, sure, possible, sd, volume, mass, sureMass, possibleMass } = r;
+  return {
+    likely: matrix(likely, grid),
+    sure: matrix(sure, grid),
+    possible: matrix(possible, grid),
+    sd: matrix(sd, grid),
+    volume,
+    mass,
+    sureMass,
+    possibleMass,
   };
 }
 
