@@ -7,6 +7,7 @@ import type {
   Grid,
   OvalTurn,
   Plugs,
+  Profile,
   Remark,
   Removal,
   Section,
@@ -73,16 +74,7 @@ function surveyReport(
     status: s.status,
     sections: s.sections.map((section, i) => sectionReport(section, s.plugs?.sections[i])),
     cylinders: s.plugs && cylindersReport(s.plugs),
-    profile: s.profile && {
-      shape: s.profile.shape,
-      evidence: orNull(s.profile.evidence),
-      criterion: s.profile.criterion,
-      candidates: s.profile.candidates.map((c) => ({ ...c })),
-      taper: orNull(s.profile.taper),
-      taperSd: orNull(s.profile.taperSd),
-      depthOfShape: s.profile.depthOfShape,
-      reach: orNull(s.profile.reach),
-    },
+    profile: s.profile && profileReport(s.profile),
     axis: s.axis && axisReport(s.axis),
     ovalTurn: s.ovalTurn && turnReport(s.ovalTurn),
     ...patternsReport(s, bore, units),
@@ -158,6 +150,19 @@ function sectionReport(
       clockSd: degrees(thetaSd),
     })),
     circles: circlesReport(s, plugs),
+  };
+}
+
+function profileReport(p: Profile): SurveyReport['profile'] {
+  return {
+    shape: p.shape,
+    evidence: orNull(p.evidence),
+    criterion: p.criterion,
+    candidates: p.candidates.map((c) => ({ ...c })),
+    taper: orNull(p.taper),
+    taperSd: orNull(p.taperSd),
+    depthOfShape: p.depthOfShape,
+    reach: orNull(p.reach),
   };
 }
 

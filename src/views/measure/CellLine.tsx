@@ -1,8 +1,11 @@
 /** The current cell in words: what was typed, what it means, and what can be done about it. */
 import { written } from '../../figures/written.ts';
 import { setLeftOut } from '../../job/edits.ts';
+import { readingSd } from '../../job/gauges.ts';
+import { repeatSpread } from '../../job/repeats.ts';
 import type { Instrument } from '../../job/schema.ts';
-import type { TableReading } from '../../job/table.ts';
+import { gaugeOf } from '../../job/sizes.ts';
+import type { TableCell, TableReading } from '../../job/table.ts';
 import { temperatureFactor } from '../../job/temperature.ts';
 import { formatDeviation, formatLength } from '../../job/units.ts';
 import { sentence } from '../../store/attempt.ts';
@@ -48,7 +51,34 @@ export function CellLine({ bench, laid }: CellLineProps) {
           kind={laid.table.kind}
         />
       ))}
+      <Tries bench={bench} cell={cell} />
     </div>
+  );
+}
+
+/** How far apart the tries at one place lie, where there are several, and whether the gauge repeats so. */
+function Tries({ bench, cell }: { readonly bench: Bench; readonly cell: TableCell }) {
+  const { job, survey } = bench;
+  const counted = cell.readings.filter(({ ok, leftOut }) => ok && !leftOut);
+  if (counted.length < 2) return null;
+  const sds = counted.map(({ row }) => {
+    const reading = survey.readings[row];
+    const gauge = reading && gaugeOf(job.gauges, reading.gauge);
+    return gauge === undefined ? Number.NaN : readingSd(gauge, reading).mm;
+  });
+  const values = counted.map(({ mm }) => mm);
+  const { count, range, limit } = repeatSpread(values, Math.max(...sds));
+  const mean = values.reduce((sum, mm) => sum + mm, 0) / count;
+  const said = `${count} tries within ${formatLength(range, job.units)}, mean ${formatLength(mean, job.units)}`;
+  const usual = `${formatLength(limit, job.units)} is as far apart as this gauge leaves ${count} tries`;
+  return range > limit ? (
+    <p className="fault">
+      {said}: {usual}. Wipe, rock the gauge, and read again.
+    </p>
+  ) : (
+    <p className="soft">
+      {said}; {usual}.
+    </p>
   );
 }
 

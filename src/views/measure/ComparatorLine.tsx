@@ -62,10 +62,9 @@ export function ComparatorLine({ bench }: { readonly bench: Bench }) {
             options={NEEDLE}
             onChoose={(way) => edit((now) => setGauge(now, gauge.id, { needle: way }))}
           />
-          {needle && <ZeroAfter bench={bench} gauge={gauge} />}
         </>
       )}
-      .
+      .{needle && <ZeroAfter bench={bench} gauge={gauge} />}
     </p>
   );
 }
@@ -80,7 +79,8 @@ function ZeroAfter({ bench, gauge }: { readonly bench: Bench; readonly gauge: Ga
   const repeats = readingSd(gauge).mm;
   return (
     <>
-      . Back on that size at the end it showed{' '}
+      {' '}
+      Back on that size at the end it showed{' '}
       <Field
         label="What the gauge showed at the end, back on the size at which it was zeroed"
         value={shown?.text ?? ''}
@@ -93,11 +93,12 @@ function ZeroAfter({ bench, gauge }: { readonly bench: Bench; readonly gauge: Ga
         }
       />{' '}
       {shown?.unit ?? unit}
-      {moved <= repeats && ': it has not moved by more than it repeats to'}
+      {moved <= repeats ? ', which is within what it repeats to.' : '.'}
       {moved > repeats && (
         <span className="fault">
-          {': '}its zero moved by {formatAcross(moved, job.units)}, more than it repeats to (
-          {formatLength(repeats, job.units)})
+          Its zero moved by {formatAcross(moved, job.units)}, more than it repeats to (
+          {formatLength(repeats, job.units)}): zero it again, and read the first and the last place
+          once more.
         </span>
       )}
     </>

@@ -11,12 +11,14 @@ import { CellLine } from './CellLine.tsx';
 import { ComparatorLine } from './ComparatorLine.tsx';
 import { Doubts } from './Doubts.tsx';
 import { Facts, MoreFacts } from './Facts.tsx';
+import { KeepOff } from './KeepOff.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
 import { NextLine } from './NextLine.tsx';
 import { PlaceLine } from './PlaceLine.tsx';
 import { PlanLine } from './PlanLine.tsx';
 import type { Picked } from './picked.ts';
 import { ReadingGrid } from './ReadingGrid.tsx';
+import { SecondBushing } from './SecondBushing.tsx';
 import { SetupLine } from './SetupLine.tsx';
 import { StageLine } from './StageLine.tsx';
 import { TemperatureLine } from './TemperatureLine.tsx';
@@ -71,7 +73,9 @@ export function Measure({ bench }: { readonly bench: Bench }) {
         <AddPlaces bench={bench} />
         <PlanLine bench={bench} />
         <BushingPlaces job={job} bore={bore} />
+        <SecondBushing bench={bench} />
         <MoreFacts job={job} bore={bore} />
+        <KeepOff bench={bench} />
         <StageLine bench={bench} />
       </div>
     </>

@@ -1,14 +1,13 @@
 /** With what, from which face, in what order and unit the readings are typed: sentences with choices in them. */
-import { addGauge, setGauge, setPlanFace, setPlanGauge } from '../../job/edits.ts';
-import { GAUGE_KINDS, gaugeFigures, kindOfGauge } from '../../job/gauges.ts';
-import type { Gauge, GaugeType, Job, Unit, Units } from '../../job/schema.ts';
+import { addGauge, setPlanFace, setPlanGauge } from '../../job/edits.ts';
+import { GAUGE_KINDS, gaugeKind, kindOfGauge } from '../../job/gauges.ts';
+import type { GaugeType, Job, Unit, Units } from '../../job/schema.ts';
 import { gaugeOf } from '../../job/sizes.ts';
-import { inUnits } from '../../job/units.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useSession } from '../../store/session.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
-import { LengthField } from '../parts/LengthField.tsx';
+import { GaugeFigures, Repeats } from './GaugeFigures.tsx';
 import { keypadWanted } from './keypadWanted.ts';
 
 export function MeasuredWith({ bench }: { readonly bench: Bench }) {
@@ -16,23 +15,26 @@ export function MeasuredWith({ bench }: { readonly bench: Bench }) {
   const edit = useJob((state) => state.edit);
   const gauge = gaugeOf(job.gauges, survey.plan.gauge);
   return (
-    <p className="facts">
-      Measured with{' '}
-      <Choice
-        label="Gauge"
-        value={survey.plan.gauge}
-        options={gaugeOptions(job)}
-        onChoose={(chosen) => edit((now) => withGauge(now, bore.id, survey.id, chosen))}
-      />{' '}
-      from{' '}
-      <Choice
-        label="Face that depths and clock are taken from"
-        value={survey.plan.face}
-        options={FACES}
-        onChoose={(face) => edit((now) => setPlanFace(now, bore.id, survey.id, face))}
-      />
-      {gauge !== undefined && <Repeats job={job} gauge={gauge} />}
-    </p>
+    <>
+      <p className="facts">
+        Measured with{' '}
+        <Choice
+          label="Gauge"
+          value={survey.plan.gauge}
+          options={gaugeOptions(job)}
+          onChoose={(chosen) => edit((now) => withGauge(now, bore.id, survey.id, chosen))}
+        />{' '}
+        from{' '}
+        <Choice
+          label="Face that depths and clock are taken from"
+          value={survey.plan.face}
+          options={FACES}
+          onChoose={(face) => edit((now) => setPlanFace(now, bore.id, survey.id, face))}
+        />
+        {gauge !== undefined && <Repeats job={job} gauge={gauge} />}
+      </p>
+      {gauge !== undefined && <GaugeFigures key={gauge.id} bench={bench} gauge={gauge} />}
+    </>
   );
 }
 
@@ -41,39 +43,33 @@ const FACES = [
   { value: 'B', text: 'face B, clock mirrored' },
 ] as const;
 
-/** The job's own gauges, then the generic ones that it does not have yet. */
+/** The job's own gauges, the generic ones that it does not have yet, and one more of those that it has. */
 function gaugeOptions(job: Job): { value: string; text: string }[] {
   const own = job.gauges.map(({ id, name }) => ({ value: id, text: name }));
   const had = new Set(job.gauges.map((gauge) => kindOfGauge(gauge).type));
-  const others = GAUGE_KINDS.filter(({ type }) => !had.has(type));
-  return [...own, ...others.map(({ type, name }) => ({ value: `new:${type}`, text: name }))];
+  const option = (before: string) => (kind: (typeof GAUGE_KINDS)[number]) => ({
+    value: `new:${kind.type}`,
+    text: `${before}${kind.name}`,
+  });
+  const others = GAUGE_KINDS.filter(({ type }) => !had.has(type)).map(option(''));
+  const again = GAUGE_KINDS.filter(({ type }) => had.has(type)).map(option('One more: '));
+  return [...own, ...others, ...again];
 }
 
 function withGauge(job: Job, boreId: string, surveyId: string, chosen: string): Job {
   if (!chosen.startsWith('new:')) return setPlanGauge(job, boreId, surveyId, chosen);
-  const added = addGauge(job, chosen.slice('new:'.length) as GaugeType);
+  const type = chosen.slice('new:'.length) as GaugeType;
+  const added = addGauge(job, type, freeName(job, type));
   return setPlanGauge(added, boreId, surveyId, added.gauges.at(-1)!.id);
 }
 
-function Repeats({ job, gauge }: { readonly job: Job; readonly gauge: Gauge }) {
-  const edit = useJob((state) => state.edit);
-  const { mm, stated } = gaugeFigures(gauge).repeatability;
-  return (
-    <>
-      ; one reading repeats to about{' '}
-      <LengthField
-        label="Repeatability of the gauge, one standard deviation"
-        typed={gauge.repeatability}
-        usual={{
-          text: inUnits(mm, job.units).toFixed(job.units === 'in' ? 4 : 3),
-          unit: job.units,
-        }}
-        units={job.units}
-        onEnter={(repeatability) => edit((now) => setGauge(now, gauge.id, { repeatability }))}
-      />
-      {stated ? '' : ' (typical)'}. <span className="soft">{kindOfGauge(gauge).blindTo}</span>
-    </>
-  );
+/** Two gauges of one kind are told apart by number until they are given names. */
+function freeName(job: Job, type: GaugeType): string {
+  const usual = gaugeKind(type).name;
+  const taken = new Set(job.gauges.map(({ name }) => name));
+  let name = usual;
+  for (let number = 2; taken.has(name); number++) name = `${usual} ${number}`;
+  return name;
 }
 
 const ORDERS = [

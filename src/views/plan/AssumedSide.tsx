@@ -26,7 +26,7 @@ export function AssumedSide({ bench }: { readonly bench: Worked }) {
         ]}
         onChoose={(hour) => edit((now) => setWornSide(now, bore.id, survey.id, hour))}
       />
-      .{' '}
+      {survey.plan.face === 'B' && ', on the clock as seen from face A: 3 from face B is 9 here'}.{' '}
       {otherSides(surveySeen, survey.wornSide, boreSeen.facts.load).map(({ wornSide, words }) => (
         <button
           key={wornSide}
