@@ -6,6 +6,7 @@ import { sayFilled } from '../figures/filledWords.ts';
 import { nearPair } from '../figures/nearClock.ts';
 import { nextSentences } from '../figures/nextWords.ts';
 import { adviceOf, whatWore } from '../figures/patternWords.ts';
+import { roundGive } from '../figures/roundGive.ts';
 import { shapeSentences } from '../figures/shapeWords.ts';
 import { temperatureRemarks } from '../figures/temperatureWords.ts';
 import { written } from '../figures/written.ts';
@@ -92,7 +93,7 @@ function sectionTable(survey: SurveyEvaluation, units: Units): string {
       bare(s.meanDiameter),
       `${bare(s.greatest.diameter)}${where(s.greatest.theta)}`,
       `${bare(s.least.diameter)}${where(s.least.theta)}`,
-      bare(s.outOfRound),
+      written(units, roundGive(s)).bare(s.outOfRound),
       bare(s.give),
     ];
   });

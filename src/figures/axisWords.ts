@@ -50,7 +50,7 @@ function bendSentences({ straightness }: Told, units: Units): Sentence[] {
     said(
       `Its axis is not straight: ${formatDepth(z, units)} deep the centre stands `,
       plain(distance),
-      ` per side off the straight line that fits all best, towards ${nearClock(theta)}.`,
+      ` per side off the straight line that fits all best, towards ${nearClock(theta)}, give or take ${plain(2 * sd)}.`,
     ),
   ];
 }

@@ -11,13 +11,19 @@ export function plugSentences({ bore }: Plugs, give: number, units: Units): Sent
   const average = `the average round is ${plain(bore.average.diameter)}`;
   const around = `a straight cut that cleans up everything ends at ${plain(bore.around.diameter)}`;
   if (bore.entering === null) {
-    return [said('Over the measured depth ', '', `${average}, and ${around}, all across.`)];
+    return [
+      said(
+        'Over the measured depth ',
+        '',
+        `${average}, and ${around}, all across, give or take ${plain(give)}.`,
+      ),
+    ];
   }
   return [
     said(
       'The biggest plug that would enter over the measured depth is ',
       plain(bore.entering.diameter),
-      ` across; ${average}, and ${around}, both across.`,
+      ` across; ${average}, and ${around}, both across; each give or take ${plain(give)}.`,
     ),
   ];
 }

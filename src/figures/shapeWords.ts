@@ -6,6 +6,7 @@ import { formatDepth } from '../job/units.ts';
 import { axisSentences } from './axisWords.ts';
 import { nearClock, nearPair } from './nearClock.ts';
 import { plugSentences } from './plugWords.ts';
+import { roundGive } from './roundGive.ts';
 import { type Sentence, said } from './sentence.ts';
 import { written } from './written.ts';
 
@@ -13,7 +14,7 @@ export function shapeSentences(survey: SurveyEvaluation, length: number, units: 
   const { sections, profile, axis, ovalTurn, plugs } = survey;
   return [
     ...roundSentences(sections, ovalTurn, hasEnoughClocks(survey), units),
-    ...(profile === null ? [] : alongSentences(profile, length, units)),
+    ...(profile === null ? [] : alongSentences(profile, meansGive(sections), length, units)),
     ...(axis === null ? [] : axisSentences(axis, length, units)),
     ...lobeSentences(sections, units),
     ...(plugs === null
@@ -41,9 +42,10 @@ function roundSentences(
   if (known.length === 0) return [];
   const worst = known.reduce((a, b) => (b.outOfRound > a.outOfRound ? b : a));
   const best = known.reduce((a, b) => (b.outOfRound < a.outOfRound ? b : a));
-  const { bare, plain } = written(units, worst.give);
+  const give = roundGive(worst);
+  const { bare, plain } = written(units, give);
   const deep = (section: Section) => `${formatDepth(section.z, units)} deep`;
-  if (worst.outOfRound <= worst.give) {
+  if (worst.outOfRound <= give) {
     const begins = enoughClocks
       ? 'Round, as far as these readings can show: out-of-round is '
       : 'The clock positions read here agree, which does not make it round: they differ by ';
@@ -51,7 +53,7 @@ function roundSentences(
       said(
         begins,
         plain(worst.outOfRound),
-        ` across at most, ${deep(worst)}, within their give-or-take of ${plain(worst.give)}.`,
+        ` across at most, ${deep(worst)}, within their give-or-take of ${plain(give)}.`,
       ),
     ];
   }
@@ -61,16 +63,22 @@ function roundSentences(
     said(
       `Out of round. Across ${wide} it is `,
       plain(worst.outOfRound),
-      ` wider than across ${narrow}, measured across, ${deep(worst)}.`,
+      ` wider than across ${narrow}, measured across, ${deep(worst)}, give or take ${plain(give)}.`,
     ),
   ];
   if (best !== worst) {
-    const there = best.outOfRound <= best.give ? ', which is as good as round' : '';
+    const least = roundGive(best);
+    const there = best.outOfRound <= least ? ', which is as good as round' : '';
+    const { plain: leastPlain } = written(units, least);
     out.push(
-      said(`Out-of-round is least ${deep(best)}: `, plain(best.outOfRound), ` across${there}.`),
+      said(
+        `Out-of-round is least ${deep(best)}: `,
+        leastPlain(best.outOfRound),
+        ` across, give or take ${leastPlain(least)}${there}.`,
+      ),
     );
   }
-  const turned = known.filter((section) => section.outOfRound > section.give);
+  const turned = known.filter((section) => section.outOfRound > roundGive(section));
   if (turned.length > 1) {
     out.push(turn === null ? directionSentence(turned, bare) : turnSentence(turn, units));
   }
@@ -127,7 +135,13 @@ const NAMES: Readonly<Record<ProfileShape, string>> = {
   'not-told': 'not told',
 };
 
-function alongSentences(profile: Profile, length: number, units: Units): Sentence[] {
+/** Two standard deviations of the difference of two depths' mean diameters, across, mm. */
+function meansGive(sections: readonly Section[]): number {
+  return Math.SQRT2 * Math.max(...sections.map(({ give }) => give));
+}
+
+/** @param give of the difference of two mean diameters, mm */
+function alongSentences(profile: Profile, give: number, length: number, units: Units): Sentence[] {
   const { shape } = profile;
   if (shape === 'not-told') return untold(profile);
   if (shape === 'straight') {
@@ -136,14 +150,14 @@ function alongSentences(profile: Profile, length: number, units: Units): Sentenc
     ];
   }
   if (shape === 'taper') return [taperSentence(profile, length, units)];
-  const { plain } = written(units, 2 * profile.taperSd * length);
+  const { plain } = written(units, give);
   const reach = formatDepth(profile.reach, units);
   const [opens, over] = OPENS[shape];
   return [
     said(
       opens,
       plain(profile.depthOfShape),
-      ` across${over.replace('#', reach)}${evidence(profile)}.`,
+      ` across${over.replace('#', reach)}, give or take ${plain(give)}${evidence(profile)}.`,
     ),
   ];
 }
@@ -195,23 +209,27 @@ function untold({ candidates }: Profile): Sentence[] {
 
 /** Lobes beyond the oval that stand out of the give-or-take, each at the depth where it is largest. */
 function lobeSentences(sections: readonly Section[], units: Units): Sentence[] {
-  const largest = new Map<number, { section: Section; amplitude: number; theta: number }>();
+  const largest = new Map<
+    number,
+    { section: Section; amplitude: number; give: number; theta: number }
+  >();
   for (const section of sections) {
-    for (const { n, amplitude, theta } of section.lobes) {
-      if (n < 3 || !(amplitude > section.give)) continue;
+    for (const { n, amplitude, sd, theta } of section.lobes) {
+      const give = 2 * sd;
+      if (n < 3 || !(amplitude > Math.max(section.give, give))) continue;
       const known = largest.get(n);
       if (known === undefined || amplitude > known.amplitude) {
-        largest.set(n, { section, amplitude, theta });
+        largest.set(n, { section, amplitude, give, theta });
       }
     }
   }
-  return [...largest].map(([n, { section, amplitude, theta }]) => {
+  return [...largest].map(([n, { section, amplitude, give, theta }]) => {
     const wide = Array.from({ length: n }, (_, k) => nearClock(theta + (2 * Math.PI * k) / n));
-    const { plain } = written(units, section.give);
+    const { plain } = written(units, give);
     return said(
       `${COUNTS[n] ?? n}-lobed as well: `,
       plain(amplitude),
-      ` per side, widest at ${listed(wide)}, ${formatDepth(section.z, units)} deep.`,
+      ` per side, give or take ${plain(give)}, widest at ${listed(wide)}, ${formatDepth(section.z, units)} deep.`,
     );
   });
 }
