@@ -33,6 +33,9 @@ import type {
 import { designAgain } from './bore/valueFree.ts';
 import { findZones } from './bore/zones.ts';
 import { chooseSmoothness } from './evaluate/given.ts';
+import { jointOf } from './evaluate/joint.ts';
+import type { Joint } from './evaluate/jointTypes.ts';
+import { asOutside, isOutside } from './evaluate/part.ts';
 import { needleNotes, readingNotes } from './evaluate/readingNotes.ts';
 import { chooseTarget, missing, planRemoval, targetNotes } from './evaluate/wanted.ts';
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
@@ -75,9 +78,11 @@ export interface SurveyEvaluation {
   readonly notes: readonly Remark[];
 }
 
+/** A bore; or a pin or bushing as measured, which has no target and no removal map. */
 export interface BoreEvaluation {
   readonly id: string;
   readonly name: string;
+  readonly kind: Feature['kind'];
   readonly facts: BoreFacts;
   readonly surveys: readonly SurveyEvaluation[];
 }
@@ -86,6 +91,10 @@ export interface Evaluation {
   readonly units: Units;
   /** Every measured bore of the job, in its order. */
   readonly bores: readonly BoreEvaluation[];
+  /** Every measured pin and bushing, inside or outside. */
+  readonly parts: readonly BoreEvaluation[];
+  /** What wore of the joint, side by side. */
+  readonly joint: Joint;
 }
 
 /** What was worked out before, by survey: a change in one survey leaves the others as they are. */
@@ -103,12 +112,10 @@ export function evaluate(
   memory: Memory = new Map(),
   pace: 'settled' | 'quick' = 'settled',
 ): Evaluation {
-  return {
-    units: job.units,
-    bores: job.features
-      .filter((f) => f.kind === 'bore')
-      .map((f) => evaluateBore(job, f, memory, pace)),
-  };
+  const all = job.features.map((f) => evaluateBore(job, f, memory, pace));
+  const bores = all.filter(({ kind }) => kind === 'bore');
+  const parts = all.filter(({ kind }) => kind !== 'bore');
+  return { units: job.units, bores, parts, joint: jointOf(job, bores, parts) };
 }
 
 function evaluateBore(
@@ -121,9 +128,12 @@ function evaluateBore(
   return {
     id: feature.id,
     name: feature.name,
+    kind: feature.kind,
     facts,
     surveys: feature.surveys.map((survey) => {
-      const hand = gaugesAtHand(job, feature, survey, facts.length.mm);
+      // The next reading is sought among those that get into a hole.
+      const outside = isOutside(feature.kind);
+      const hand = outside ? [] : gaugesAtHand(job, feature, survey, facts.length.mm);
       const found = { ...surveyFacts(job, feature, survey), hand };
       const name = `${feature.id} ${survey.id}`;
       const key = JSON.stringify([
@@ -142,7 +152,8 @@ function evaluateBore(
       const before = memory.get(name);
       if (before?.key === key) return before.done;
       const earlier = pace === 'quick' && before?.done.surface ? before : undefined;
-      const outcome = evaluateSurvey(job, facts, feature, survey, found, earlier);
+      const whole = evaluateSurvey(job, facts, feature, survey, found, earlier);
+      const outcome = outside ? { ...whole, done: asOutside(whole.done) } : whole;
       // A quick answer leaves the key open, so that the settled one is still worked out.
       memory.set(name, { key: earlier === undefined ? key : '', ...outcome });
       return outcome.done;
@@ -184,11 +195,11 @@ function evaluateSurvey(
     return { done: { ...empty, notes: [...notes, why] }, ...waiting };
   }
   if (!(length > 0)) {
-    const why = missing('The length of the bore is missing: give it, and the map follows.');
+    const why = missing(lengthMissing(feature));
     return { done: { ...empty, status: 'no-length', notes: [...notes, why] }, ...waiting };
   }
   const sightings = thin(found.readings, length);
-  const wornSide = clockTheta(survey.wornSide);
+  const wornSide = sideStated(feature, survey);
   const known = earlier?.design ?? null;
   const readings = designAgain(known, sightings, found.setups, length, wornSide);
   const nominalRadius = (facts.nominal.mm > 0 ? facts.nominal.mm : 0) / 2;
@@ -199,7 +210,7 @@ function evaluateSurvey(
   const grid = makeGrid(length);
   const spread = gridSpread(posterior, grid);
   const surface = wearSurface(posterior, grid, spread);
-  const target = chooseTarget(facts, feature.decisions, survey, posterior, surface);
+  const target = chooseTarget(facts, feature, survey, posterior, surface);
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
   const along = alongDepth(posterior, length);
   const deepText = (z: number) => formatDepth(z, job.units);
@@ -236,7 +247,7 @@ function evaluateSurvey(
         ...needles,
         ...turnRemarks(along.ovalTurn, deepText),
         ...notes,
-        ...targetNotes(target, survey, along.sections, job.units),
+        ...targetNotes(feature, target, survey, along.sections, job.units),
       ],
     },
   };
@@ -301,6 +312,16 @@ function alongDepth(posterior: Posterior, length: number) {
     axis: boreAxis(posterior, lobes),
     ovalTurn: ovalTurn(posterior, lobes),
   };
+}
+
+function lengthMissing({ kind }: Feature): string {
+  const what = kind === 'bore' ? 'bore' : 'part';
+  return `The length of the ${what} is missing: give it, and the map follows.`;
+}
+
+/** The crescent of a stated side is a hole's; of a pin the statement is told in words alone. */
+function sideStated(feature: Feature, survey: Survey): number {
+  return isOutside(feature.kind) ? Number.NaN : clockTheta(survey.wornSide);
 }
 
 function emptySurvey(

@@ -21,6 +21,11 @@ const Drawing = lazy(async () => {
   return { default: Drawing };
 });
 
+const OutsideDrawing = lazy(async () => {
+  const { OutsideDrawing } = await import('../views/map/OutsideDrawing.tsx');
+  return { default: OutsideDrawing };
+});
+
 export function DrawingPane() {
   const hidden = usePage((page) => page.drawingHidden);
   const change = usePage((page) => page.change);
@@ -53,12 +58,20 @@ export function DrawingPane() {
 function DrawingNow() {
   const bench = useBench();
   if (bench === null) return <Wait text="No bore is open." />;
-  const { boreSeen, surveySeen } = bench;
+  const { boreSeen, surveySeen, bore } = bench;
   if (boreSeen === null || surveySeen === null) return <Wait text="Working it out…" />;
   if (surveySeen.surface === null) {
     return <Wait text="The drawing comes with the first readings." />;
   }
+  if (bore.kind === 'pin' || bore.kind === 'bushing-outside') {
+    return <OutsideShown bench={{ ...bench, boreSeen, surveySeen }} />;
+  }
   return <Shown bench={{ ...bench, boreSeen, surveySeen }} />;
+}
+
+function OutsideShown({ bench: { boreSeen, surveySeen, job } }: { readonly bench: Worked }) {
+  const theme = useTheme(({ shown }) => shown);
+  return <OutsideDrawing part={boreSeen} survey={surveySeen} units={job.units} theme={theme} />;
 }
 
 function Shown({ bench }: { readonly bench: Worked }) {

@@ -19,7 +19,7 @@ import { temperatureRemarks } from '../figures/temperatureWords.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
 import type { TemperatureFacts } from '../job/temperature.ts';
-import { patternsReport } from './jointReport.ts';
+import { jointReport, patternsReport } from './jointReport.ts';
 import type { FindOther } from './otherReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
@@ -48,6 +48,7 @@ export function reportOf(
       pressFit: known(bore.facts.pressFit),
       surveys: bore.surveys.map((survey) => surveyReport(survey, bore, evaluation.units, other)),
     })),
+    joint: jointReport(evaluation),
   };
 }
 

@@ -5,7 +5,7 @@
  * from face A; deviation and removal per side; sections across. Not known is null.
  */
 import * as v from 'valibot';
-import { PatternSchema } from './jointReport.ts';
+import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { Circles, Cylinders } from './plugsReport.ts';
 
@@ -260,6 +260,8 @@ export const Report = v.strictObject({
       surveys: v.array(Survey),
     }),
   ),
+  /** Every part of the joint side by side, of the whole job. */
+  joint: JointSchema,
 });
 export type Report = v.InferOutput<typeof Report>;
 export type SurveyReport = Report['bores'][number]['surveys'][number];

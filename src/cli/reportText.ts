@@ -3,6 +3,13 @@ import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.t
 import { sayAmounts } from '../figures/amountWords.ts';
 import { sayDoubts } from '../figures/checkWords.ts';
 import { sayFilled } from '../figures/filledWords.ts';
+import {
+  jointSentences,
+  SIZE_HEADS,
+  sizeRows,
+  WEAR_HEADS,
+  wearRows,
+} from '../figures/jointWords.ts';
 import { nearPair } from '../figures/nearClock.ts';
 import { nextSentences } from '../figures/nextWords.ts';
 import { adviceOf, whatWore } from '../figures/patternWords.ts';
@@ -23,7 +30,9 @@ const GRINDING =
 export function reportText(job: Job, evaluation: Evaluation): string {
   const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
   const bores = evaluation.bores.map((bore) => boreText(bore, evaluation.units));
-  return [head, ...bores, wrapped(GRINDING)].join('\n\n');
+  return [head, ...bores, jointText(evaluation), wrapped(GRINDING)]
+    .filter((part) => part !== '')
+    .join('\n\n');
 }
 
 function boreText(bore: BoreEvaluation, units: Units): string {
@@ -64,6 +73,28 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
   return parts.filter((part) => part !== '').join('\n\n');
 }
 
+/** Every part of the joint side by side; nothing of a job that is one bore and no more. */
+function jointText({ joint, units }: Evaluation): string {
+  const { parts, fresh } = joint;
+  if (parts.length + fresh.length < 2) return '';
+  const sizes = sizeRows(joint, units);
+  const wear = wearRows(joint, units);
+  const rows = sizes.map(({ name, of, cells }, i) => [
+    `${name} (${of})`,
+    ...[...cells, ...wear[i]!.cells].map(({ figure, give }) => `${figure} ${give}`.trim()),
+  ]);
+  const all = [['', ...SIZE_HEADS, ...WEAR_HEADS], ...rows];
+  const table = columns(all, (at) => at === 0);
+  const sentences = jointSentences(joint, units);
+  return [
+    underlined('The joint, side by side'),
+    `${table}\n(${units}, across but for worn)`,
+    list(sentences),
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n');
+}
+
 function patternText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units): string {
   const wore = whatWore(survey, bore, units);
   if (wore === null) return '';
@@ -99,11 +130,23 @@ function sectionTable(survey: SurveyEvaluation, units: Units): string {
   });
   const head = ['depth', 'mean', 'greatest', 'least', 'out-of-round', 'give or take'];
   const all = [head, ...rows];
-  const widths = head.map((_, i) => Math.max(...all.map((row) => [...row[i]!].length)));
-  const lines = all.map((row) =>
-    row.map((cell, i) => ' '.repeat(widths[i]! - [...cell].length) + cell).join('  '),
-  );
-  return `${lines.join('\n')}\n(${units}, across)`;
+  return `${columns(all, () => false)}\n(${units}, across)`;
+}
+
+/** Cells under one another, to the right but for those that are words. */
+function columns(rows: readonly (readonly string[])[], words: (at: number) => boolean): string {
+  const widths = rows[0]!.map((_, i) => Math.max(...rows.map((row) => [...row[i]!].length)));
+  return rows
+    .map((row) =>
+      row
+        .map((cell, i) => {
+          const gap = ' '.repeat(widths[i]! - [...cell].length);
+          return words(i) ? cell + gap : gap + cell;
+        })
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
 }
 
 function doubtText(survey: SurveyEvaluation, units: Units): string {

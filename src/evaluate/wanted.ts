@@ -8,17 +8,18 @@ import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from '../b
 import type { Axis, Remark, Removal, Section, Target, WearSurface } from '../bore/types.ts';
 import { clockText, clockTheta } from '../job/clock.ts';
 import type { BoreFacts } from '../job/facts.ts';
-import type { Decisions, Survey, Units } from '../job/schema.ts';
+import type { Decisions, Feature, Survey, Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatPerSide, lengthMm } from '../job/units.ts';
 
-/** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known. */
+/** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known, and of a pin or bushing. */
 export function chooseTarget(
   facts: BoreFacts,
-  decisions: Decisions,
+  { kind, decisions }: Feature,
   survey: Survey,
   posterior: Posterior,
   surface: WearSurface,
 ): Target | null {
+  if (kind !== 'bore') return null;
   const decided = lengthMm(decisions.target);
   const diameter = decided > 0 ? decided : facts.bushingOutside.mm - facts.pressFit.mm;
   if (!(diameter > 0)) return null;
@@ -71,11 +72,13 @@ export function planRemoval(
 }
 
 export function targetNotes(
+  feature: Feature,
   target: Target | null,
   survey: Survey,
   sections: readonly Section[],
   units: Units,
 ): Remark[] {
+  if (feature.kind !== 'bore') return [];
   if (target === null) {
     return [
       missing(

@@ -29,8 +29,8 @@ import {
 const KIND_NAMES: Readonly<Record<Feature['kind'], string>> = {
   bore: 'Bore',
   pin: 'Pin',
-  'bushing-inside': 'Bushing, inside',
-  'bushing-outside': 'Bushing, outside',
+  'bushing-inside': 'Old bushing, inside',
+  'bushing-outside': 'Old bushing, outside',
 };
 
 /** A feature without sizes or surveys, at the end of the list; its bushing is added with `addBushing`. */

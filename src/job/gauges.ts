@@ -4,10 +4,10 @@
  * The figures are judgement, not a maker's promise: one standard deviation is about half of the give-or-take
  * that mechanics report for the kind of gauge in ordinary hands (inside jaws of a caliper 0.002 to 0.003 in,
  * telescoping gauge and micrometer 0.0005 to 0.001, home-made stick gauge 0.001, dial bore gauge and three-leg
- * micrometer 0.0002 to 0.0005, indicator swept from a pin 0.0005 and the centring). Wherever they are shown
- * they are called typical and can be changed.
+ * micrometer 0.0002 to 0.0005, indicator swept from a pin 0.0005 and the centring; an outside micrometer is taken to be
+ * like a dial bore gauge). Wherever they are shown they are called typical and can be changed.
  */
-import type { Gauge, GaugeType, Instrument, Reading } from './schema.ts';
+import type { Feature, Gauge, GaugeType, Instrument, Reading } from './schema.ts';
 import { lengthMm } from './units.ts';
 
 export interface GaugeKind {
@@ -70,6 +70,16 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     blindTo: NO_SIDE,
   },
   {
+    type: 'outside-micrometer',
+    kind: 'two-point',
+    name: 'Outside micrometer',
+    resolution: 0.0025,
+    repeatability: 0.004,
+    reach: 1000,
+    longest: 1000,
+    blindTo: NO_SIDE,
+  },
+  {
     type: 'three-leg',
     kind: 'three-leg',
     name: 'Three-leg self-centring micrometer',
@@ -120,6 +130,12 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     blindTo: 'It sees everything that it points at.',
   },
 ];
+
+/** Those that get at a pin or the outside of a bushing, or into a hole. */
+export function gaugeKindsFor(kind: Feature['kind']): readonly GaugeKind[] {
+  const outside = kind === 'pin' || kind === 'bushing-outside';
+  return GAUGE_KINDS.filter(({ type }) => (type === 'outside-micrometer') === outside);
+}
 
 /** What stands for a gauge of no stated type: the most usual of its kind, the least trusted where in doubt. */
 const USUAL: Readonly<Record<Instrument, GaugeType>> = {

@@ -53,6 +53,7 @@ export const GaugeType = v.picklist([
   'telescoping',
   'stick',
   'dial-bore',
+  'outside-micrometer',
   'three-leg',
   'indicator',
   'wall-caliper',

@@ -120,3 +120,8 @@ export function gouge(perSide: number, radius: number, spot: Spot): Part {
 export function step(perSide: number, depth: number): Part {
   return (_, z) => (z < depth ? perSide : 0);
 }
+
+/** What a hole of its own size rubs off a pin on one side, to first order in wear over radius; below zero is gone. */
+export function rubbed(perSide: number, theta: number, along = throughout): Part {
+  return (at, z) => -perSide * along(z) * Math.max(0, Math.cos(at - theta));
+}

@@ -4,7 +4,9 @@ import type { Feature, Job, Survey } from '../job/schema.ts';
 
 export interface Bench {
   readonly job: Job;
+  /** Every bore, pin and bushing of the job; the session counts in these. */
   readonly bores: readonly Feature[];
+  /** The one on the bench: a bore, or a pin or bushing that is measured the same way. */
   readonly bore: Feature;
   readonly survey: Survey;
   /** Null until it has been worked out. */
@@ -17,17 +19,18 @@ function within<T>(list: readonly T[], index: number): T | undefined {
   return list[Math.min(Math.max(index, 0), list.length - 1)];
 }
 
-/** Null where the job has no bore or the bore no survey. */
+/** Null where what is chosen has no survey. */
 export function benchOf(
   job: Job,
   evaluation: Evaluation | null,
   place: { readonly bore: number; readonly survey: number },
 ): Bench | null {
-  const bores = job.features.filter(({ kind }) => kind === 'bore');
+  const bores = job.features;
   const bore = within(bores, place.bore);
   const survey = bore && within(bore.surveys, place.survey);
   if (bore === undefined || survey === undefined) return null;
-  const boreSeen = evaluation?.bores.find(({ id }) => id === bore.id) ?? null;
+  const all = evaluation === null ? [] : [...evaluation.bores, ...evaluation.parts];
+  const boreSeen = all.find(({ id }) => id === bore.id) ?? null;
   const surveySeen = boreSeen?.surveys.find(({ id }) => id === survey.id) ?? null;
   return { job, bores, bore, survey, boreSeen, surveySeen };
 }

@@ -24,7 +24,7 @@ export interface Cell {
 export type Order = 'round' | 'down';
 
 export interface Session {
-  /** Index into the job's bores, and into that bore's surveys. */
+  /** Index into the job's bores, pins and bushings, and into the surveys of that one. */
   readonly bore: number;
   readonly survey: number;
   /** Survey laid over the shown one as a ghost; null none. */

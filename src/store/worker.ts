@@ -44,7 +44,8 @@ function reply({ number, job }: Question, pace: 'quick' | 'settled'): Reply {
 /** Every survey the very same as before: sending it once more would redraw it for nothing. */
 function unchanged(a: Reply, b: Reply): boolean {
   if (!('evaluation' in a) || !('evaluation' in b)) return false;
-  const surveys = ({ bores }: Evaluation) => bores.flatMap((bore) => bore.surveys);
+  const surveys = ({ bores, parts }: Evaluation) =>
+    [...bores, ...parts].flatMap(({ surveys }) => surveys);
   const before = surveys(a.evaluation);
   return surveys(b.evaluation).every((survey, at) => survey === before[at]);
 }

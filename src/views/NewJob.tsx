@@ -1,7 +1,7 @@
 /** A new job asks three things, then gives the table. */
 import { type FormEvent, useState } from 'react';
 import { newJob } from '../job/edits.ts';
-import { GAUGE_KINDS, gaugeKind } from '../job/gauges.ts';
+import { gaugeKind, gaugeKindsFor } from '../job/gauges.ts';
 import type { GaugeType, Units } from '../job/schema.ts';
 import { readLength } from '../job/units.ts';
 import { show } from '../store/files.ts';
@@ -68,7 +68,7 @@ export function NewJob() {
         <Choice<GaugeType>
           label="Gauge"
           value={gauge}
-          options={GAUGE_KINDS.map(({ type, name }) => ({ value: type, text: name }))}
+          options={gaugeKindsFor('bore').map(({ type, name }) => ({ value: type, text: name }))}
           onChoose={setGauge}
         />
         .

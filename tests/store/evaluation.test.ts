@@ -8,7 +8,12 @@ function bench() {
   const asker = createAsker((question) => asked.push(question));
   return { asked, asker, state: () => asker.store.getState() };
 }
-const anEvaluation = (): Evaluation => ({ units: 'in', bores: [] });
+const anEvaluation = (): Evaluation => ({
+  units: 'in',
+  bores: [],
+  parts: [],
+  joint: { parts: [], fresh: [], plays: [], walls: [], mirrors: [], unread: [] },
+});
 const answer = (question: Question | undefined, kind: 'quick' | 'settled' = 'settled') => ({
   number: question?.number ?? -1,
   kind,

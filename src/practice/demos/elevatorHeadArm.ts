@@ -11,6 +11,7 @@ import {
 import type { Job } from '../../job/schema.ts';
 import { measured } from '../measured.ts';
 import * as wear from '../wear.ts';
+import { withOldParts } from './elevatorOldParts.ts';
 import { HOUR, IN, inch, PAIRS, started, THOU } from './start.ts';
 
 /** Fattest in the middle: a caliper at the mouth would call it good. Readings in thou over the set ring. */
@@ -68,5 +69,6 @@ export function elevatorHeadArm(): Job {
     seed: 31,
     repeatFirst: true,
   });
-  return setSurveyText(job, 'f1', 's1', 'note', 'Zeroed on a 2.5000 ring before and after.');
+  job = setSurveyText(job, 'f1', 's1', 'note', 'Zeroed on a 2.5000 ring before and after.');
+  return withOldParts(job);
 }

@@ -78,7 +78,7 @@ function BoreChoice() {
   return (
     <p className="bar-bore">
       <Choice
-        label="Bore"
+        label="Bore, pin or bushing"
         value={bore.id}
         options={bores.map(({ id, name }) => ({ value: id, text: name }))}
         onChoose={(id) =>

@@ -1,6 +1,7 @@
 /** The menu: files, demo jobs, the jobs on this device, and how the page looks. */
-import { addFeature, addSurvey, setUnits } from '../../job/edits.ts';
-import type { Units } from '../../job/schema.ts';
+import { setUnits } from '../../job/edits.ts';
+import { addMeasured } from '../../job/partEdits.ts';
+import type { Feature, Units } from '../../job/schema.ts';
 import { attempt } from '../../store/attempt.ts';
 import { demos } from '../../store/demos.ts';
 import { chooseFile, openDemo, saveFile } from '../../store/files.ts';
@@ -33,9 +34,11 @@ export function Menu({ close }: MenuProps) {
       <button type="button" onClick={act(() => void saveFile())}>
         Save to a file…
       </button>
-      <button type="button" onClick={act(addBore)}>
-        Add a bore to this job
-      </button>
+      {ADDS.map(({ kind, text }) => (
+        <button key={kind} type="button" onClick={act(() => add(kind))}>
+          {text}
+        </button>
+      ))}
       <h2>Demo jobs</h2>
       {demos.map((demo) => (
         <button key={demo.name} type="button" onClick={act(() => void openDemo(demo))}>
@@ -49,20 +52,22 @@ export function Menu({ close }: MenuProps) {
   );
 }
 
-function addBore(): void {
-  const why = attempt((job) => {
-    const added = addFeature(job, 'bore');
-    const fresh = added.ok ? added.job.features.at(-1) : undefined;
-    if (!added.ok || fresh === undefined) return added;
-    return { ok: true, job: addSurvey(added.job, fresh.id, 'as-found') };
-  });
+function add(kind: Feature['kind']): void {
+  const why = attempt((job) => addMeasured(job, kind));
   if (why !== null) {
     say({ tone: 'fault', text: why });
     return;
   }
-  const bores = jobStore.getState().job?.features.filter(({ kind }) => kind === 'bore').length ?? 1;
-  useSession.getState().look({ bore: bores - 1, survey: 0, draft: null });
+  const count = jobStore.getState().job?.features.length ?? 1;
+  useSession.getState().look({ bore: count - 1, survey: 0, draft: null });
 }
+
+const ADDS: readonly { kind: Feature['kind']; text: string }[] = [
+  { kind: 'bore', text: 'Add a bore to this job' },
+  { kind: 'pin', text: 'Add the pin, to measure it' },
+  { kind: 'bushing-inside', text: 'Add an old bushing, inside' },
+  { kind: 'bushing-outside', text: 'Add an old bushing, outside' },
+];
 
 const THEMES: readonly { value: Wanted; text: string }[] = [
   { value: 'system', text: 'as the device' },

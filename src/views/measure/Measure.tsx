@@ -14,6 +14,7 @@ import { Facts, MoreFacts } from './Facts.tsx';
 import { KeepOff } from './KeepOff.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
 import { NextLine } from './NextLine.tsx';
+import { PartFacts } from './PartFacts.tsx';
 import { PlaceLine } from './PlaceLine.tsx';
 import { PlanLine } from './PlanLine.tsx';
 import type { Picked } from './picked.ts';
@@ -36,7 +37,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
       <h2 id="measure-head">
         Measure <small>{counted(table, setupName(bench))}</small>
       </h2>
-      <Facts job={job} bore={bore} />
+      {bore.kind === 'bore' ? <Facts job={job} bore={bore} /> : <PartFacts job={job} part={bore} />}
       <ReadingGrid
         table={table}
         seen={surveySeen}
@@ -71,11 +72,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
         <SetupLine bench={bench} />
         <TemperatureLine bench={bench} />
         <AddPlaces bench={bench} />
-        <PlanLine bench={bench} />
-        <BushingPlaces job={job} bore={bore} />
-        <SecondBushing bench={bench} />
-        <MoreFacts job={job} bore={bore} />
-        <KeepOff bench={bench} />
+        {bore.kind === 'bore' && <OfBore bench={bench} />}
         <StageLine bench={bench} />
       </div>
     </>
@@ -87,6 +84,20 @@ function setupName({ survey }: Bench): string {
   const { gauge } = survey.plan;
   const several = survey.setups.filter((one) => one.gauge === gauge).length > 1;
   return several ? (setupInHand(survey, gauge)?.name ?? '') : '';
+}
+
+/** What a pin or an old bushing has not. */
+function OfBore({ bench }: { readonly bench: Bench }) {
+  const { job, bore } = bench;
+  return (
+    <>
+      <PlanLine bench={bench} />
+      <BushingPlaces job={job} bore={bore} />
+      <SecondBushing bench={bench} />
+      <MoreFacts job={job} bore={bore} />
+      <KeepOff bench={bench} />
+    </>
+  );
 }
 
 function counted({ rows, clocks, kind }: ReadingTable, setup: string): string {

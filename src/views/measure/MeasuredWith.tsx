@@ -1,7 +1,7 @@
 /** With what, from which face, in what order and unit the readings are typed: sentences with choices in them. */
 import { addGauge, setPlanFace, setPlanGauge } from '../../job/edits.ts';
-import { GAUGE_KINDS, gaugeKind, kindOfGauge } from '../../job/gauges.ts';
-import type { GaugeType, Job, Unit, Units } from '../../job/schema.ts';
+import { type GaugeKind, gaugeKind, gaugeKindsFor, kindOfGauge } from '../../job/gauges.ts';
+import type { Feature, GaugeType, Job, Survey, Unit, Units } from '../../job/schema.ts';
 import { gaugeOf } from '../../job/sizes.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useSession } from '../../store/session.ts';
@@ -21,7 +21,7 @@ export function MeasuredWith({ bench }: { readonly bench: Bench }) {
         <Choice
           label="Gauge"
           value={survey.plan.gauge}
-          options={gaugeOptions(job)}
+          options={gaugeOptions(job, bore, survey)}
           onChoose={(chosen) => edit((now) => withGauge(now, bore.id, survey.id, chosen))}
         />{' '}
         from{' '}
@@ -43,16 +43,26 @@ const FACES = [
   { value: 'B', text: 'face B, clock mirrored' },
 ] as const;
 
-/** The job's own gauges, the generic ones that it does not have yet, and one more of those that it has. */
-function gaugeOptions(job: Job): { value: string; text: string }[] {
-  const own = job.gauges.map(({ id, name }) => ({ value: id, text: name }));
+/**
+ * Of the gauges that get at such a part: the job's own, the generic ones that it does not have yet, and one more of those
+ * that it has.
+ */
+function gaugeOptions(
+  job: Job,
+  { kind }: Feature,
+  { plan }: Survey,
+): { value: string; text: string }[] {
+  const kinds = gaugeKindsFor(kind);
+  const own = job.gauges
+    .filter((one) => one.id === plan.gauge || kinds.includes(kindOfGauge(one)))
+    .map(({ id, name }) => ({ value: id, text: name }));
   const had = new Set(job.gauges.map((gauge) => kindOfGauge(gauge).type));
-  const option = (before: string) => (kind: (typeof GAUGE_KINDS)[number]) => ({
-    value: `new:${kind.type}`,
-    text: `${before}${kind.name}`,
+  const option = (before: string) => (one: GaugeKind) => ({
+    value: `new:${one.type}`,
+    text: `${before}${one.name}`,
   });
-  const others = GAUGE_KINDS.filter(({ type }) => !had.has(type)).map(option(''));
-  const again = GAUGE_KINDS.filter(({ type }) => had.has(type)).map(option('One more: '));
+  const others = kinds.filter(({ type }) => !had.has(type)).map(option(''));
+  const again = kinds.filter(({ type }) => had.has(type)).map(option('One more: '));
   return [...own, ...others, ...again];
 }
 

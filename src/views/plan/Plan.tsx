@@ -13,7 +13,12 @@ export function Plan({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <h2 id="plan-head">Plan</h2>
-      {boreSeen === null || surveySeen === null ? (
+      {bench.bore.kind !== 'bore' ? (
+        <p>
+          A {bench.bore.kind === 'pin' ? 'pin' : 'bushing'} is measured here and not ground: it has
+          no target and no removal map. What it shows of the joint stands under Read.
+        </p>
+      ) : boreSeen === null || surveySeen === null ? (
         <p className="soft">Working it out…</p>
       ) : (
         <Planned {...bench} boreSeen={boreSeen} surveySeen={surveySeen} />

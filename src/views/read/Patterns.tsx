@@ -3,6 +3,7 @@
 import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
 import { adviceOf, type PatternSaid, whatWore } from '../../figures/patternWords.ts';
 import type { Units } from '../../job/schema.ts';
+import { Words } from '../parts/Words.tsx';
 
 export interface PatternsProps {
   readonly survey: SurveyEvaluation;
@@ -21,7 +22,7 @@ export function Patterns({ survey, bore, units }: PatternsProps) {
       ))}
       {wore.open.map((text) => (
         <p key={text} className="finding">
-          {text}
+          <Words text={text} />
         </p>
       ))}
       <p className="soft">{wore.eyes}</p>
@@ -33,9 +34,14 @@ function OnePattern({ said }: { readonly said: PatternSaid }) {
   return (
     <div className="pattern">
       <p className="finding">
-        <b>{said.title}.</b> {said.evidence}
+        <b>
+          <Words text={`${said.title}.`} />
+        </b>{' '}
+        <Words text={said.evidence} />
       </p>
-      <p className="soft">{adviceOf(said).join(' ')}</p>
+      <p className="soft">
+        <Words text={adviceOf(said).join(' ')} />
+      </p>
     </div>
   );
 }
