@@ -35,7 +35,7 @@ export interface Worn {
 }
 
 /** Of the greatest or the least diameter: the mean's, and twice that of each even lobe; two standard deviations. */
-export function endGive({ give, lobes }: Section): number {
+function endGive({ give, lobes }: Section): number {
   const even = lobes.filter(({ n }) => n % 2 === 0);
   return Math.hypot(give, ...even.map(({ sd }) => 4 * sd));
 }
