@@ -13,7 +13,7 @@ const EDGE = 14;
 const TOP = 62;
 const DEPTH_WIDTH = 17;
 const HIGHEST_ROW = 13;
-const HEAD = 13;
+const HEAD = 16;
 const BLANK = 9.5;
 
 export function ReadingSheet({ sheet, paper }: Props) {
@@ -90,7 +90,7 @@ function Boxes({ table: { head, columns, rows }, top, row, width }: BoxesProps) 
   const x = (i: number) => round(EDGE + DEPTH_WIDTH + column * i);
   return (
     <g>
-      <text x={EDGE} y={top + 5} fontSize={4} fontWeight={600}>
+      <text x={EDGE} y={top + 8} fontSize={4} fontWeight={600}>
         {head}
       </text>
       <g fontFamily={LETTERS} fontSize={round(Math.min(3.6, column / (0.65 * longest)))}>
