@@ -1,5 +1,6 @@
 /** Set-ups: what readings share, which set-up is in hand, and give-or-takes said as two standard deviations. */
 import { describe, expect, it } from 'vitest';
+import { goAllRound, opposites } from '../../src/job/allRound.ts';
 import {
   addGauge,
   addReading,
@@ -80,6 +81,23 @@ describe('set-ups in hand', () => {
     const job = smallJob();
     expect(newSetup(job, ...IDS)).toBe(job);
     expect(withSetup(job, ...IDS)).toBe(job);
+  });
+});
+
+describe('a table for one-sided readings', () => {
+  it('goes all round where pairs went half round, once', () => {
+    const job = readWith('indicator');
+    expect(opposites(job, bore(job), survey(job))).toEqual(['6', '7', '8', '9', '10', '11']);
+    const round = goAllRound(job, ...IDS);
+    if (!round.ok) throw new Error(round.why);
+    const table = readingTable(bore(round.job), survey(round.job), round.job);
+    expect(table.clocks).toHaveLength(12);
+    expect(opposites(round.job, bore(round.job), survey(round.job))).toEqual([]);
+  });
+
+  it('has no opposites to offer for a gauge that reads across', () => {
+    const job = smallJob();
+    expect(opposites(job, bore(job), survey(job))).toEqual([]);
   });
 });
 

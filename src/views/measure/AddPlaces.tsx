@@ -1,5 +1,6 @@
 /** More rows and columns for the table, typed where the table ends. */
 import { useState } from 'react';
+import { goAllRound, opposites } from '../../job/allRound.ts';
 import { addClock, addDepth } from '../../job/edits.ts';
 import { attempt } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
@@ -28,6 +29,19 @@ export function AddPlaces({ bench }: { readonly bench: Bench }) {
         onEnter={(text) => add((now) => addClock(now, bore.id, survey.id, text))}
       />
       .
+      {opposites(job, bore, survey).length > 0 && (
+        <>
+          {' '}
+          This gauge tells opposite sides apart:{' '}
+          <button
+            type="button"
+            className="link-button"
+            onClick={() => add((now) => goAllRound(now, bore.id, survey.id))}
+          >
+            go all round the clock
+          </button>
+        </>
+      )}
       {why !== null && (
         <span className="fault" role="status">
           {why}
