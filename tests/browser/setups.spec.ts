@@ -71,7 +71,7 @@ test('a grease hole is kept off, taken out, and put back; a second bushing as we
   await enter(page, 'Ends at this depth', '14');
   await enter(page, 'Clock position of its middle', '12');
   await enter(page, 'Width round the bore', '4');
-  await page.getByRole('button', { name: 'take the grease hole out' }).click();
+  await page.getByRole('button', { name: 'take it out: grease hole' }).click();
   await expect(page.getByLabel('Begins at this depth')).toHaveCount(0);
   await page.getByRole('button', { name: 'put it back' }).click();
   await expect(page.getByLabel('Width round the bore')).toHaveValue('4');

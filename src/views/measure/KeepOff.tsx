@@ -144,7 +144,7 @@ function TakeOut({ bore, keepout }: Omit<PlaceProps, 'job'>) {
     <button
       type="button"
       className="link-button"
-      aria-label={`take the ${kind} out`}
+      aria-label={`take it out: ${kind}`}
       onClick={remove}
     >
       take it out
