@@ -53,7 +53,11 @@ export function profileFigure(
     points,
     measured,
     target,
-    seats: facts.seats.map(({ from, to }) => ({ from: shown(from), to: shown(to) })),
+    // A seat of no stated end goes to the bottom.
+    seats: facts.seats.map(({ from, to }) => ({
+      from: shown(from),
+      to: shown(Math.min(to, grid.z[grid.z.length - 1]!)),
+    })),
     range: { least: Math.min(...known), greatest: Math.max(...known) },
   };
 }

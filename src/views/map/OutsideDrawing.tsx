@@ -21,7 +21,8 @@ const MOST_HIGH = 420;
 
 export function OutsideDrawing({ part, survey, units, theme }: Props) {
   const profile = useMemo(
-    () => profileFigure(survey, part.facts, units),
+    // Nothing sits in an outside.
+    () => profileFigure(survey, { ...part.facts, seats: [] }, units),
     [survey, part.facts, units],
   );
   const cursor = useSession((session) => session.cursor);
