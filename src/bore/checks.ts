@@ -5,6 +5,7 @@ import { design } from './design.ts';
 import type { StandOff } from './leaveOneOut.ts';
 import { condition, type Posterior } from './posterior.ts';
 import { driftOf, type RowSlip, rowSlips } from './rowChecks.ts';
+import { forJudging } from './smoothness.ts';
 import { findSuspects } from './suspects.ts';
 import type { Check, SetupPrior, Sighting, Smoothness } from './types.ts';
 
@@ -42,8 +43,15 @@ export interface Judged {
 /** More readings than this are judged when someone pauses, not at each key. */
 const MOST_AT_ONCE = 150;
 
+function judging(p: Posterior, nominalRadius: number): Posterior {
+  const smoothness = forJudging(p.smoothness);
+  if (smoothness === p.smoothness) return p;
+  return condition(p.design, smoothness, nominalRadius) ?? p;
+}
+
 /** Settled: noise and roughness learned anew without the worst readings. */
-export function checkReadings(p: Posterior, typing: Typing): Judged {
+export function checkReadings(surface: Posterior, typing: Typing): Judged {
+  const p = judging(surface, typing.nominalRadius);
   const { found, smoothness: sound } = findSuspects(p, typing.nominalRadius, true);
   const judged = sound === p.smoothness ? p : condition(p.design, sound, typing.nominalRadius);
   const rows = judged === null ? [] : slipsOfRows(judged, found, typing.nominalRadius);
@@ -71,7 +79,7 @@ export function recheckReadings(p: Posterior, typing: Typing, earlier: Earlier):
   if (judged === null) return { sound, checks: kept };
   const had = new Set(kept.map(({ row }) => row));
   const { found } = findSuspects(judged, typing.nominalRadius, false);
-  const single = singleSlips(p, found, typing).filter(({ row }) => !had.has(row));
+  const single = singleSlips(judged, found, typing).filter(({ row }) => !had.has(row));
   return { sound, checks: [...single, ...kept] };
 }
 

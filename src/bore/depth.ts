@@ -5,6 +5,8 @@
  * stretched near both faces.
  */
 import type { DepthShape } from './prior.ts';
+import { alongSpot } from './spotShapes.ts';
+import type { Smoothness } from './types.ts';
 
 /** How much the depth is stretched at a face, and over which share of the length that dies out. */
 const STRETCH = 4;
@@ -29,6 +31,8 @@ export interface DepthTables {
   readonly slope: Float64Array;
   readonly smooth: Float64Array;
   readonly local: Float64Array;
+  /** One table for each spot. */
+  readonly spots: readonly Float64Array[];
 }
 
 /** How far a dent reaches along the depth, mm. */
@@ -40,7 +44,7 @@ export function depthTables(
   rows: ArrayLike<number>,
   columns: ArrayLike<number>,
   length: number,
-  smoothLength: number,
+  smoothness: Pick<Smoothness, 'length' | 'spots'>,
 ): DepthTables {
   const size = rows.length * columns.length;
   const out = {
@@ -48,6 +52,7 @@ export function depthTables(
     slope: new Float64Array(size),
     smooth: new Float64Array(size),
     local: new Float64Array(size),
+    spots: (smoothness.spots?.places ?? []).map((spot) => alongSpot(spot, rows, columns, length)),
   };
   const u = Float64Array.from(columns, (z) => stretched(z, length));
   const reach = localReach(length);
@@ -59,7 +64,7 @@ export function depthTables(
       const zj = columns[j]!;
       const apart = (zi - zj) / reach;
       out.slope[k] = ((zi - half) * (zj - half)) / (half * half);
-      out.smooth[k] = matern((ui - u[j]!) / smoothLength);
+      out.smooth[k] = matern((ui - u[j]!) / smoothness.length);
       out.local[k] = Math.exp(-0.5 * apart * apart);
     }
   }
@@ -68,6 +73,7 @@ export function depthTables(
 
 /** Covariance of one lobe's coefficient between row i and column j of the tables. */
 export function mixed(shape: DepthShape, t: DepthTables, k: number): number {
+  if (shape.spot !== undefined) return t.spots[shape.spot]![k]!;
   return (
     shape.constant +
     shape.slope * t.slope[k]! +

@@ -82,7 +82,7 @@ export function design(
 }
 
 /** rows * shapes: what each pressed row answers 1 mm of each known shape. */
-function answersTo(known: readonly KnownShape[], { gain, count }: Pressed): Float64Array {
+export function answersTo(known: readonly KnownShape[], { gain, count }: Pressed): Float64Array {
   const out = new Float64Array(count * known.length);
   known.forEach(({ profile }, t) => {
     for (let i = 0; i < count; i++) {

@@ -4,7 +4,7 @@
  * Where the target's axis follows the bore (free), not knowing where the bore stands costs nothing: shift and lean
  * are taken out of the first lobe. With a kept centre they count in full.
  */
-import type { DepthTables } from './depth.ts';
+import { type DepthTables, mixed } from './depth.ts';
 import { cosineColumn } from './instruments.ts';
 import { type DepthSpread, type Likeness, type Posterior, spreadOf } from './posterior.ts';
 import type { DepthShape } from './prior.ts';
@@ -53,6 +53,7 @@ export function bentLikeness(
 
 /** What of a likeness is no straight line. */
 function bendOf(shape: DepthShape, t: DepthTables, k: number): number {
+  if (shape.spot !== undefined) return mixed(shape, t, k);
   return shape.smooth * t.smooth[k]! + shape.local * t.local[k]!;
 }
 

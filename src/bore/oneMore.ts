@@ -54,9 +54,9 @@ export function mapSpread(
   const spread = gridSpread(p, grid);
   const spreads = frame === 'free' ? freeSpreads(p, spread) : spread.spreads;
   const depths = Float64Array.from(new Set(candidates.map(({ z }) => z)));
-  const toMap = depthTables(spread.rows, depths, p.design.length, p.smoothness.length);
+  const toMap = depthTables(spread.rows, depths, p.design.length, p.smoothness);
   const bent = frame === 'free' ? bentLikeness(p, spread.rows, toMap) : null;
-  const own = depthTables(depths, depths, p.design.length, p.smoothness.length);
+  const own = depthTables(depths, depths, p.design.length, p.smoothness);
   const known = atDepths(p, depths, own);
   const gain = gains(candidates, p.design.setups);
   const readings = candidates.map((h, j) => {
@@ -72,7 +72,7 @@ export function mapSpread(
       const plain = (n: number) => mixed(p.shapes[n]!, toMap, r * toMap.columns + k);
       const first = (n: number) => (bent === null ? plain(n) : bent(r, k, n));
       const c = covariances(spreads[r]!, whitened, own, (n) => (n === 1 ? first(n) : plain(n)));
-      p.design.known.forEach(({ profile }, t) => {
+      p.known.forEach(({ profile }, t) => {
         const n = LOBES + 1 + t;
         const answer = dot(profile, own);
         profile.forEach((a, column) => {
@@ -97,7 +97,7 @@ export function harmonic(c: Float64Array, basis: Float64Array, i: number): numbe
 /** The coefficients' spread at each of the depths. */
 function atDepths(p: Posterior, depths: Float64Array, own: DepthTables): DepthSpread[] {
   const { design: d, smoothness } = p;
-  const toReadings = depthTables(depths, d.depths, d.length, smoothness.length);
+  const toReadings = depthTables(depths, d.depths, d.length, smoothness);
   return Array.from(depths, (_, k) => spreadOf(p, atDepth(p, toReadings, own, k), ALL_LOBES));
 }
 
@@ -110,7 +110,8 @@ interface Foreseen {
 }
 
 function between(p: Posterior, a: Foreseen, b: Foreseen, own: DepthTables): number {
-  const { setups, length, known } = p.design;
+  const { setups, length } = p.design;
+  const { known } = p;
   const at = a.k * own.columns + b.k;
   let sum = -dot(a.whitened, b.whitened);
   for (let c = 0; c < TERMS; c++) {

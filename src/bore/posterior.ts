@@ -8,11 +8,13 @@ import {
   solveLowerMany,
   solveLowerTransposed,
 } from '../num/cholesky.ts';
+import type { KnownShape } from './crescent.ts';
 import { type DepthTables, depthTables, mixed } from './depth.ts';
 import type { Design } from './design.ts';
 import { cosineColumn, LOBES, sizeGain, TERMS } from './instruments.ts';
 import { pressValues, releaseWeights } from './pressed.ts';
 import { ALONG, type DepthShape, depthShape, knownShapeAlong } from './prior.ts';
+import { allKnown, spotAnswers } from './spotDesign.ts';
 import type { SetupPrior, Sighting, Smoothness } from './types.ts';
 
 export interface Posterior {
@@ -26,6 +28,10 @@ export interface Posterior {
   readonly pressedWeights: Float64Array;
   /** The same reading by reading, 1 / mm. */
   readonly weights: Float64Array;
+  /** Shapes known round the clock: of wear on the stated side, then of each spot; and what pressed rows answer them. */
+  readonly known: readonly KnownShape[];
+  /** pressed.count * known.length. */
+  readonly knownGain: Float64Array;
   /** Of every lobe, 0 to LOBES; then of the amount of every known shape. */
   readonly shapes: readonly DepthShape[];
   /** Minus the logarithm of how likely the readings are, up to a constant. */
@@ -49,6 +55,7 @@ export function condition(
   for (let i = 0; i < count; i++) {
     surprise += 0.5 * half[i]! * half[i]! + Math.log(factor[i * count + i]!);
   }
+  const places = smoothness.spots?.places ?? [];
   const pressedWeights = solveLowerTransposed(factor, count, half);
   return {
     design: d,
@@ -57,19 +64,26 @@ export function condition(
     factor,
     pressedWeights,
     weights: releaseWeights(d.pressed, y, pressedWeights, noise),
+    ...allKnown(d, places),
     shapes: [
       ...Array.from({ length: LOBES + 1 }, (_, n) => depthShape(n, smoothness, d.datum)),
       ...d.known.map(({ share }) => knownShapeAlong(share, smoothness.worn)),
+      ...places.flatMap((spot, nth) => spotAnswers(d, spot).shapes.map(() => ofSpot(nth))),
     ],
     surprise,
   };
+}
+
+/** All along the depth that a spot's shapes have is in the spot's table. */
+function ofSpot(spot: number): DepthShape {
+  return { constant: 0, slope: 0, smooth: 0, local: 0, spot };
 }
 
 /** Covariance of the pressed rows, noise included; lower triangle. */
 function covariance(d: Design, s: Smoothness): Float64Array {
   const { angular } = d;
   const { count, depthOf, sds } = d.pressed;
-  const t = depthTables(d.depths, d.depths, d.length, s.length);
+  const t = depthTables(d.depths, d.depths, d.length, s);
   const size = { ...depthShape(0, s, d.datum), local: 0 };
   const first = { ...depthShape(1, s, d.datum), local: 0 };
   const lobe2 = s.lobe * s.lobe;
@@ -99,6 +113,16 @@ function covariance(d: Design, s: Smoothness): Float64Array {
     const sd = sds[i]! * s.noise;
     out[i * count + i] = out[i * count + i]! + sd * sd;
   }
+  s.spots?.places.forEach((spot, nth) => {
+    const { alike } = spotAnswers(d, spot);
+    const table = t.spots[nth]!;
+    for (let i = 0; i < count; i++) {
+      const row = depthOf[i]! * m;
+      for (let j = 0, k = i * count; j <= i; j++, k++) {
+        out[k] = out[k]! + alike[k]! * table[row + depthOf[j]!]!;
+      }
+    }
+  });
   return out;
 }
 
@@ -165,7 +189,7 @@ function gatheredWeights({ design: d, pressedWeights }: Posterior): Float64Array
  */
 export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float64Array {
   const { design: d, shapes } = p;
-  const t = depthTables(depths, d.depths, d.length, p.smoothness.length);
+  const t = depthTables(depths, d.depths, d.length, p.smoothness);
   const out = knownMean(p, depths);
   const gathered = gatheredWeights(p);
   for (let r = 0; r < depths.length; r++) {
@@ -183,14 +207,14 @@ export function meanCoefficients(p: Posterior, depths: ArrayLike<number>): Float
   return out;
 }
 
-/** The part of `meanCoefficients` that is wear of known shape on the stated side; all 0 where none is stated. */
+/** The part of `meanCoefficients` that is wear of known shape on the stated side, and spots; all 0 where there are none. */
 export function knownMean(p: Posterior, depths: ArrayLike<number>): Float64Array {
   const { design: d, shapes } = p;
   const out = new Float64Array(depths.length * TERMS);
-  if (d.known.length === 0) return out;
-  const t = depthTables(depths, d.depths, d.length, p.smoothness.length);
+  if (p.known.length === 0) return out;
+  const t = depthTables(depths, d.depths, d.length, p.smoothness);
   const gathered = gatheredWeights(p);
-  d.known.forEach(({ profile }, nth) => {
+  p.known.forEach(({ profile }, nth) => {
     for (let r = 0; r < depths.length; r++) {
       let amount = 0;
       for (let k = 0; k < d.depths.length; k++) {
@@ -233,7 +257,7 @@ export interface Likeness {
 
 const columnsOf = (n: number) => (n === 0 ? [0] : [cosineColumn(n), cosineColumn(n) + 1]);
 
-function emptySpread({ design: { pressed, known } }: Posterior): DepthSpread {
+function emptySpread({ design: { pressed }, known }: Posterior): DepthSpread {
   return {
     whitened: new Float64Array(TERMS * pressed.count),
     prior: new Float64Array(TERMS),
@@ -329,8 +353,8 @@ function addKnown(
   columns: readonly number[],
   { whitened, shared }: DepthSpread,
 ): void {
-  const { pressed, known, knownGain } = p.design;
-  const { count, depthOf } = pressed;
+  const { known, knownGain } = p;
+  const { count, depthOf } = p.design.pressed;
   for (const a of columns) {
     for (let b = 0; b < TERMS; b++) {
       shared![a * TERMS + b] = 0;
@@ -345,8 +369,9 @@ function addKnown(
       depthOf,
       (k, i) => likeness.with(n, k) * knownGain[i * known.length + t]!,
     );
-    const half = solveLower(p.factor, count, rhs, rhs);
+    const half = rhs.some((x) => x !== 0) ? solveLower(p.factor, count, rhs, rhs) : rhs;
     for (const a of columns) {
+      if (profile[a] === 0) continue;
       for (let i = 0; i < count; i++) {
         whitened[a * count + i] = whitened[a * count + i]! + profile[a]! * half[i]!;
       }

@@ -37,6 +37,8 @@ export interface DepthShape {
   readonly slope: number;
   readonly smooth: number;
   readonly local: number;
+  /** Of a spot's shapes alone: which spot's table holds all of it, instead of the others. */
+  readonly spot?: number;
 }
 
 /** Ratio of lobe n's standard deviation to the oval's, n >= 2. */

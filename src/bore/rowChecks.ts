@@ -7,7 +7,7 @@ import { design } from './design.ts';
 import { information } from './leaveOneOut.ts';
 import { condition, type Posterior } from './posterior.ts';
 import { measuredDepths } from './sections.ts';
-import { learnSmoothness } from './smoothness.ts';
+import { learnForJudging } from './smoothness.ts';
 import { ovalTurn } from './turn.ts';
 import type { OvalTurn } from './types.ts';
 
@@ -128,7 +128,7 @@ function facesMixed(p: Posterior): RowSlip | null {
       wornSide,
     );
     // Readings that contradict each other make the gauge look poor: with the slip undone all is learned anew.
-    const learned = learnSmoothness(mirrored, p.base, p.smoothness.given);
+    const learned = learnForJudging(mirrored, p.base, p.smoothness.given);
     const again = condition(mirrored, learned, p.base);
     const gain = again === null ? 0 : p.surprise - again.surprise;
     if (!(gain > evidence)) continue;

@@ -63,8 +63,8 @@ export function sections(p: Posterior): Section[] {
 }
 
 function doubtsAt(p: Posterior, depths: Float64Array, said: readonly number[]): Doubt[] {
-  const toReadings = depthTables(depths, p.design.depths, p.design.length, p.smoothness.length);
-  const own = depthTables(depths, depths, p.design.length, p.smoothness.length);
+  const toReadings = depthTables(depths, p.design.depths, p.design.length, p.smoothness);
+  const own = depthTables(depths, depths, p.design.length, p.smoothness);
   return Array.from(depths, (_, r) => {
     const spread = spreadOf(p, atDepth(p, toReadings, own, r), [0, ...said]);
     const of = (a: number, b: number) => covariance(spread, p.design.pressed.count, a, b);

@@ -6,7 +6,8 @@ import { nelderMead } from '../num/minimise.ts';
 import { type Design, design } from './design.ts';
 import { condition } from './posterior.ts';
 import { USUAL } from './prior.ts';
-import type { GivenSmoothness, Smoothness } from './types.ts';
+import { findSpots } from './spots.ts';
+import type { GivenSmoothness, Smoothness, Spot } from './types.ts';
 
 /** Fewer readings than this say nothing about smoothness: the usual figures stand. */
 const FEWEST = 6;
@@ -15,6 +16,9 @@ const MOST = 150;
 /** How far the noise may be from what was stated, or from the gauge's typical figure (natural log, 1 sd). */
 const NOISE_STATED = 0.15;
 const NOISE_TYPICAL = 0.5;
+/** How much more dented than likeliest the wall is taken to be: for its bands, and where single readings are judged. */
+const GOUGED = 3;
+const JUDGED = 2;
 
 export function usualSmoothness(length: number): Smoothness {
   return {
@@ -36,8 +40,49 @@ export function learnSmoothness(
   nominalRadius: number,
   given: GivenSmoothness = {},
 ): Smoothness {
+  const plain = likeliest(full, nominalRadius, given, []);
+  // Whoever states how dented the wall is has said it of all places.
+  if (plain.fixed || given.local !== undefined) return settledOn(plain, given);
+  const places = findSpots(full, plain, nominalRadius);
+  if (places.length === 0) return settledOn(plain, given);
+  const beside = settledOn(likeliest(full, nominalRadius, given, places), given);
+  return { ...beside, spots: { places, without: settledOn(plain, given) } };
+}
+
+/**
+ * What single readings are judged by: no place is a spot, since a reading that stands off would be its own excuse, and
+ * the wall no more dented than gouged readings by themselves make it out to be.
+ */
+export function forJudging(s: Smoothness): Smoothness {
+  const { spots, ...all } = s;
+  if (spots !== undefined) return forJudging(spots.without);
+  const kept = s.fixed || s.given?.local !== undefined;
+  return kept ? s : { ...all, local: (JUDGED / GOUGED) * s.local };
+}
+
+/** Learned for that purpose. */
+export function learnForJudging(
+  full: Design,
+  nominalRadius: number,
+  given: GivenSmoothness = {},
+): Smoothness {
+  return forJudging(settledOn(likeliest(full, nominalRadius, given, []), given));
+}
+
+function settledOn(likeliest: Smoothness, given: GivenSmoothness): Smoothness {
+  return stating(likeliest.fixed ? likeliest : humbler(likeliest), given);
+}
+
+/** Humbler comes later: the likeliest figures as they are, beside those spots. */
+function likeliest(
+  full: Design,
+  nominalRadius: number,
+  given: GivenSmoothness,
+  places: readonly Spot[],
+): Smoothness {
   const usual = usualSmoothness(full.length);
-  if (full.count < FEWEST) return stating(usual, given);
+  if (full.count < FEWEST) return usual;
+  const spots = places.length > 0 ? { spots: { places, without: usual } } : {};
   const d = full.pressed.count > MOST ? thinned(full) : full;
   const stated = d.sightings.filter((s) => s.sdStated).length / d.count;
   const noiseSpread = stated * NOISE_STATED + (1 - stated) * NOISE_TYPICAL;
@@ -53,7 +98,7 @@ export function learnSmoothness(
     ...(sided ? [USUAL.worn.spread] : []),
   ];
   const surprise = (x: number[]): number => {
-    const p = condition(d, stating(figures(x), given), nominalRadius);
+    const p = condition(d, { ...stating(figures(x), given), ...spots }, nominalRadius);
     if (p === null) return Number.POSITIVE_INFINITY;
     return x.reduce((sum, v, i) => sum + 0.5 * ((v - centre[i]!) / spread[i]!) ** 2, p.surprise);
   };
@@ -63,7 +108,7 @@ export function learnSmoothness(
     spread.map((s) => 0.7 * s),
     { maxIterations: 160, tolerance: 3e-4 },
   );
-  return stating(humbler(figures(found.x)), given);
+  return stating(figures(found.x), given);
 }
 
 /** What was learned, with what was stated in place of it. */
@@ -74,11 +119,11 @@ export function stating(learned: Smoothness, given: GivenSmoothness): Smoothness
 /**
  * The likeliest figures are one choice among many that explain the readings nearly as well, and most of the others
  * are rougher between the depths. Taken as they stand, they gave 95 % bands that held the truth at too few places of
- * simulated bell-mouths; the first two factors were set on such bores (tests/laws/surface). The third is for gouges:
- * they are in few places of the wall, and the likeliest figure for the whole wall is theirs spread thin.
+ * simulated bell-mouths; the first two factors were set on such bores (tests/laws/surface). The third is for gouges that
+ * are no spots: they are in few places of the wall, and the likeliest figure for the whole wall is theirs spread thin.
  */
 function humbler(s: Smoothness): Smoothness {
-  return { ...s, length: 0.75 * s.length, size: 1.2 * s.size, local: 2 * s.local };
+  return { ...s, length: 0.75 * s.length, size: 1.2 * s.size, local: GOUGED * s.local };
 }
 
 function figures(x: readonly number[]): Smoothness {

@@ -65,6 +65,7 @@ export interface GridSpread {
 }
 
 const ALL_COLUMNS = Array.from({ length: TERMS }, (_, c) => c);
+const ODD_COLUMNS = ALL_COLUMNS.filter((c) => ((c + 1) >> 1) % 2 === 1);
 const ALL_LOBES = Array.from({ length: LOBES + 1 }, (_, n) => n);
 
 const keptSpread = valueFree<GridSpread>();
@@ -80,8 +81,8 @@ export function inWords({ theta, z }: Grid): string {
 
 function spreadOn(p: Posterior, grid: Grid): GridSpread {
   const rows = grid.z.filter((_, i) => i % SPREAD_STEP === 0);
-  const toReadings = depthTables(rows, p.design.depths, p.design.length, p.smoothness.length);
-  const own = depthTables(rows, rows, p.design.length, p.smoothness.length);
+  const toReadings = depthTables(rows, p.design.depths, p.design.length, p.smoothness);
+  const own = depthTables(rows, rows, p.design.length, p.smoothness);
   const spreads = Array.from(rows, (_, r) =>
     spreadOf(p, atDepth(p, toReadings, own, r), ALL_LOBES),
   );
@@ -123,9 +124,12 @@ export function variances(
   p: Posterior,
   basis: Float64Array,
 ): { all: Float64Array; seen: Float64Array } {
+  // Known shapes of a stated side tie lobes together, and so does a spot where odd lobes are seen at all.
+  const { seen: lobes, known } = p.design;
+  const apart = known.length === 0 && !lobes.some((n) => n % 2 === 1);
   const columns =
-    spread.shared === null
-      ? [0, ...p.design.seen.flatMap((n) => [cosineColumn(n), cosineColumn(n) + 1])]
+    spread.shared === null || apart
+      ? [0, ...lobes.flatMap((n) => [cosineColumn(n), cosineColumn(n) + 1])]
       : ALL_COLUMNS;
   // What an unseen lobe may be besides any known shape is kept apart: it is alike all round.
   const prior = spread.prior.slice();
@@ -136,11 +140,23 @@ export function variances(
     unseen += prior[c]!;
     prior.fill(0, c, c + 2);
   }
-  const covariance = leftOver({ ...spread, prior }, columns);
+  const seen = varianceOf(leftOver({ ...spread, prior }, columns), columns, basis);
+  if (spread.shared === null || !apart) return { seen, all: seen.map((v) => v + unseen) };
+  // The odd half of a spot that only diameters tell of.
+  const odd = varianceOf(leftOver({ ...spread, prior }, ODD_COLUMNS), ODD_COLUMNS, basis);
+  return { seen, all: seen.map((v, i) => v + unseen + odd[i]!) };
+}
+
+/** Variance round the clock of a sum of columns of that covariance (lower triangle row by row), mm2. */
+function varianceOf(
+  covariance: Float64Array,
+  columns: readonly number[],
+  basis: Float64Array,
+): Float64Array {
   const m = columns.length;
-  const seen = new Float64Array(basis.length / TERMS);
+  const out = new Float64Array(basis.length / TERMS);
   const wave = new Float64Array(m);
-  for (let i = 0; i < seen.length; i++) {
+  for (let i = 0; i < out.length; i++) {
     for (let a = 0; a < m; a++) wave[a] = basis[i * TERMS + columns[a]!]!;
     let sum = 0;
     for (let a = 0, k = 0; a < m; a++) {
@@ -148,9 +164,9 @@ export function variances(
       for (let b = 0; b < a; b++, k++) inner += covariance[k]! * wave[b]!;
       sum += wave[a]! * (2 * inner + covariance[k++]! * wave[a]!);
     }
-    seen[i] = Math.max(0, sum);
+    out[i] = Math.max(0, sum);
   }
-  return { seen, all: seen.map((v) => v + unseen) };
+  return out;
 }
 
 /** Posterior covariance of some columns, lower triangle row by row, mm2. */

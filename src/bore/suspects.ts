@@ -5,7 +5,7 @@
 import { design } from './design.ts';
 import { leftOutStandOffs, ownInformation, type StandOff, standOffs } from './leaveOneOut.ts';
 import { condition, type Posterior } from './posterior.ts';
-import { learnSmoothness } from './smoothness.ts';
+import { learnForJudging } from './smoothness.ts';
 import type { Smoothness } from './types.ts';
 
 /** Beyond this many standard deviations a reading is a suspect. */
@@ -73,7 +73,7 @@ function learnedWithout(
     length,
     wornSide,
   );
-  const learned = learnSmoothness(rest, nominalRadius, p.smoothness.given);
+  const learned = learnForJudging(rest, nominalRadius, p.smoothness.given);
   return condition(p.design, learned, nominalRadius);
 }
 

@@ -68,6 +68,24 @@ export interface Smoothness {
   readonly fixed: boolean;
   /** What was stated instead of being learned; left out: nothing. */
   readonly given?: GivenSmoothness;
+  /** Places that look gouged or dented; left out: none does. */
+  readonly spots?: Spots;
+}
+
+/** One place whose metal departs from the rest of the wall by more than the rest departs from itself. */
+export interface Spot {
+  readonly theta: number;
+  readonly z: number;
+  /** Standard deviation of the departure at its middle, per side, mm. */
+  readonly sd: number;
+  /** True where the readings do not say whether it is here or straight across. */
+  readonly across: boolean;
+}
+
+export interface Spots {
+  readonly places: readonly Spot[];
+  /** What is learned where no place is taken for one: what single readings are judged by. */
+  readonly without: Smoothness;
 }
 
 /** Figures of the smoothness that the repairer states, mm; one that is left out is learned. */

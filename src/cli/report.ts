@@ -23,6 +23,7 @@ import { jointReport, patternsReport } from './jointReport.ts';
 import type { FindOther } from './otherReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
+import { smoothnessReport } from './smoothnessReport.ts';
 
 /** Which bore and survey to report; left out: all. Names as in the job. */
 export interface Choice {
@@ -96,7 +97,7 @@ function surveyReport(
       sd: matrix(surface.sd, surface.grid),
       sdSeen: matrix(surface.sdSeen, surface.grid),
       seenLobes: [...surface.seenLobes],
-      smoothness: { ...surface.smoothness },
+      smoothness: smoothnessReport(surface.smoothness),
     },
     target: target && {
       diameter: target.diameter,

@@ -208,6 +208,17 @@ const Survey = v.strictObject({
         given: v.optional(
           v.strictObject({ length: v.optional(v.number()), local: v.optional(v.number()) }),
         ),
+        /** Places taken to be gouged or dented; `across`: there, or straight across. Left out where none is. */
+        spots: v.optional(
+          v.array(
+            v.strictObject({
+              clock: v.number(),
+              depth: v.number(),
+              sd: v.number(),
+              across: v.boolean(),
+            }),
+          ),
+        ),
       }),
     }),
   ),

@@ -1,6 +1,7 @@
 /**
- * Are the bands as wide as they should be? 200 simulated worn bores, seeds 1 to 200, made from plain formulas of wear
- * and read by simulated gauges (tests/fixtures/simulated.ts); never drawn from the surface's own prior.
+ * Are the bands as wide as they should be? Simulated worn bores, made from plain formulas of wear and read by simulated
+ * gauges (tests/fixtures/simulated.ts); never drawn from the surface's own prior. Seeds 1 to 200 are those on which the
+ * factors of bore/smoothness.ts and bore/spots.ts were set, 1001 to 1200 were looked at afterwards.
  *
  * With diameters alone the instruments see the even half of the shape. With a swept set-up they see all of it but where
  * the centre stands: surfaces are compared after the best shift, and the band is the one that shift and lean are taken
@@ -24,8 +25,6 @@ import {
   type WornBore,
 } from '../fixtures/simulated.ts';
 
-const SEEDS = Array.from({ length: 200 }, (_, i) => i + 1);
-
 const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
 
 /** Inside the gouge's inner part, where it is at least a tenth of its depth. */
@@ -35,8 +34,9 @@ function inGouge({ gouge, radius }: WornBore, theta: number, z: number): boolean
   return Math.hypot((turn * radius) / gouge.halfWidth, (z - gouge.z) / gouge.halfLength) < 0.8;
 }
 
-describe('200 worn bores, seeds 1 to 200', () => {
-  const judged = SEEDS.map((seed) => {
+describe.each([1, 1001])('200 worn bores from seed %i', (first) => {
+  const judged = Array.from({ length: 200 }, (_, i) => {
+    const seed = first + i;
     const bore = anyBore(seed);
     const { sightings, setups } = anySurvey(bore, seed);
     const held = heldAgainst(bore, sightings, setups);
@@ -81,11 +81,11 @@ describe('200 worn bores, seeds 1 to 200', () => {
     expect(square((j) => j.sd)).toBeLessThanOrEqual(3 * square((j) => j.unseen));
   });
 
-  it('inside a gouge that readings touch it is too narrow still, but holds most', () => {
-    // 80 % is wanted, 70 % is reached. The local part's size is one figure for the whole wall, and a gouge is in few places of it.
+  it('inside a gouge that readings touch, at 80 % or more', () => {
+    // Reached: 87 % of 51 gouges from seed 1, 85 % of 61 from seed 1001; with no spots, 76 % of the former.
     const shares = judged.flatMap((j) => (j.gouge === null ? [] : [j.gouge]));
-    expect(shares.length).toBeGreaterThan(20);
-    expect(mean(shares)).toBeGreaterThan(0.65);
+    expect(shares.length).toBeGreaterThan(40);
+    expect(mean(shares)).toBeGreaterThanOrEqual(0.8);
   });
 });
 

@@ -16,8 +16,9 @@ import { LOBES } from '../../src/bore/instruments.ts';
 import { condition, type Posterior } from '../../src/bore/posterior.ts';
 import { depthShape, knownShapeAlong } from '../../src/bore/prior.ts';
 import { sections } from '../../src/bore/sections.ts';
+import { spotShapes } from '../../src/bore/spotShapes.ts';
 import { gridSpread, wearSurface } from '../../src/bore/surface.ts';
-import type { Grid, SetupPrior, Sighting, Smoothness } from '../../src/bore/types.ts';
+import type { Grid, SetupPrior, Sighting, Smoothness, Spot } from '../../src/bore/types.ts';
 import type { Instrument } from '../../src/job/schema.ts';
 import { type Random, seededRandom } from '../../src/num/random.ts';
 
@@ -110,26 +111,54 @@ function denseOf(
   const shapesAt = (a: number, b: number): number[] => {
     const key = `${a} ${b}`;
     const known =
-      alike.get(key) ?? shapes.map((one) => mixed(one, depthTables([a], [b], LENGTH, s.length), 0));
+      alike.get(key) ?? shapes.map((one) => mixed(one, depthTables([a], [b], LENGTH, s), 0));
     alike.set(key, known);
     return known;
   };
   const worn = crescentShapes(wornSide);
   // The first few lobes of each known shape, as the product states it; how it spreads over depth is the lobes' own way.
-  const amount = ({ profile }: KnownShape, theta: number) =>
+  const amount = ({ profile }: KnownShape, theta: number, lobes: readonly number[] = EVERY_LOBE) =>
     profile.reduce((sum, a, c) => {
       const n = (c + 1) >> 1;
+      if (!lobes.includes(n)) return sum;
       return sum + a * (c % 2 === 1 || c === 0 ? Math.cos(n * theta) : Math.sin(n * theta));
     }, 0);
+  // A spot's humps one by one, each with its own unknown height; of a spot on either side there are two, apart.
+  const places = s.spots?.places ?? [];
+  const humps = places.map((spot) =>
+    (spot.across ? [0, Math.PI] : [0]).flatMap((turn) =>
+      spotShapes({ ...spot, theta: spot.theta + turn, across: false }),
+    ),
+  );
+  const alongSpots = new Map<string, number[]>();
+  const spotted = (a: Place, b: Place, lobes: readonly number[]) => {
+    const key = `${a.z} ${b.z}`;
+    const along =
+      alongSpots.get(key) ?? depthTables([a.z], [b.z], LENGTH, s).spots.map(([value]) => value!);
+    alongSpots.set(key, along);
+    return humps.reduce(
+      (total, shapes, nth) =>
+        total +
+        along[nth]! *
+          shapes.reduce(
+            (sum, one) => sum + amount(one, a.theta, lobes) * amount(one, b.theta, lobes),
+            0,
+          ),
+      0,
+    );
+  };
   const kernel = (a: Place, b: Place, lobes: readonly number[]) => {
     const at = shapesAt(a.z, b.z);
     const apart = a.theta - b.theta;
     const known = worn.reduce((sum, one) => {
       const along = knownShapeAlong(one.share, s.worn!);
-      const likeness = mixed(along, depthTables([a.z], [b.z], LENGTH, s.length), 0);
+      const likeness = mixed(along, depthTables([a.z], [b.z], LENGTH, s), 0);
       return sum + likeness * amount(one, a.theta) * amount(one, b.theta);
     }, 0);
-    return lobes.reduce((sum, n) => sum + at[n]! * Math.cos(n * apart), known);
+    return lobes.reduce(
+      (sum, n) => sum + at[n]! * Math.cos(n * apart),
+      known + spotted(a, b, lobes),
+    );
   };
   const between = (
     rows: readonly Weighted[],
@@ -241,7 +270,11 @@ interface Mix {
   readonly crowded?: boolean;
   /** Side stated to be worn, radians. */
   readonly worn?: number;
+  readonly spots?: readonly Spot[];
 }
+
+const HERE: Spot = { theta: 1.2, z: 9, sd: 0.08, across: false };
+const EITHER: Spot = { theta: 4.4, z: 30, sd: 0.05, across: true };
 
 const MIXES: readonly Mix[] = [
   { name: 'two-point', readings: [['two-point', -1, 30]] },
@@ -299,6 +332,34 @@ const MIXES: readonly Mix[] = [
       ['wall', 2, 14],
     ],
   },
+  {
+    name: 'two-point, two spots',
+    spots: [EITHER, { ...EITHER, z: 12 }],
+    readings: [['two-point', -1, 24]],
+  },
+  {
+    name: 'two-point and a sweep, two spots',
+    spots: [HERE, EITHER],
+    readings: [
+      ['two-point', -1, 18],
+      ['sweep', 0, 18],
+    ],
+  },
+  {
+    name: 'many two-point at a depth, a spot',
+    crowded: true,
+    spots: [EITHER],
+    readings: [['two-point', -1, 34]],
+  },
+  {
+    name: 'two-point and a wall, worn side stated, a spot',
+    worn: 5.1,
+    spots: [HERE],
+    readings: [
+      ['two-point', -1, 14],
+      ['wall', 2, 14],
+    ],
+  },
 ];
 
 /** Readings anywhere, of a bore that the prior did not make: values need only be some numbers near what is expected. */
@@ -333,9 +394,9 @@ function randomSightings(mix: Mix, random: Random): Sighting[] {
   );
 }
 
-function randomSmoothness(random: Random): Smoothness {
+function randomSmoothness(random: Random, places: readonly Spot[] = []): Smoothness {
   const about = (median: number, spread: number) => median * Math.exp(spread * random.normal());
-  return {
+  const even: Smoothness = {
     lobe: about(0.03, 0.7),
     size: about(0.05, 0.7),
     length: about(0.6 * LENGTH, 0.4),
@@ -344,6 +405,7 @@ function randomSmoothness(random: Random): Smoothness {
     worn: 0.1,
     fixed: false,
   };
+  return places.length > 0 ? { ...even, spots: { places, without: even } } : even;
 }
 
 function gridOf(columns: number, rows: number): Grid {
@@ -361,7 +423,7 @@ const placesOf = (grid: Grid, everyRow = 1): Weighted[] =>
 function made(mix: Mix, seed: number) {
   const random = seededRandom(seed);
   const all = randomSightings(mix, random);
-  const smoothness = randomSmoothness(random);
+  const smoothness = randomSmoothness(random, mix.spots);
   const wornSide = mix.worn ?? Number.NaN;
   const p = condition(design(all, SETUPS, LENGTH, wornSide), smoothness, NOMINAL);
   if (p === null) throw new Error(`seed ${seed}: no posterior`);
@@ -513,7 +575,7 @@ describe('between the rows where it is worked out', () => {
 describe('the depth kernels', () => {
   const tablesOf = (length: number) => {
     const depths = Array.from({ length: 12 }, (_, i) => (LENGTH * i) / 11);
-    return depthTables(depths, depths, LENGTH, length);
+    return depthTables(depths, depths, LENGTH, { length });
   };
 
   it.each([2, 10, 44, 300])('are covariances: no negative eigenvalue, length %f mm', (length) => {
