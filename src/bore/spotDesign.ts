@@ -1,6 +1,7 @@
-/** What the readings answer a spot: worked out once for a design, since learning asks for it many times. */
+/** What the readings answer a spot: worked out once for their places, since learning asks for it many times. */
 import type { KnownShape } from './crescent.ts';
 import { answersTo, type Design } from './design.ts';
+import type { Pressed } from './pressed.ts';
 import { spotShapes } from './spotShapes.ts';
 import type { Spot } from './types.ts';
 
@@ -12,17 +13,17 @@ interface SpotAnswers {
   readonly alike: Float64Array;
 }
 
-const before = new WeakMap<Design, WeakMap<Spot, SpotAnswers>>();
+const before = new WeakMap<Pressed, WeakMap<Spot, SpotAnswers>>();
 
-export function spotAnswers(d: Design, spot: Spot): SpotAnswers {
-  const ofDesign = before.get(d) ?? new WeakMap<Spot, SpotAnswers>();
-  before.set(d, ofDesign);
-  const known = ofDesign.get(spot);
+export function spotAnswers({ pressed }: Design, spot: Spot): SpotAnswers {
+  const ofPlaces = before.get(pressed) ?? new WeakMap<Spot, SpotAnswers>();
+  before.set(pressed, ofPlaces);
+  const known = ofPlaces.get(spot);
   if (known !== undefined) return known;
   const shapes = spotShapes(spot);
-  const answers = answersTo(shapes, d.pressed);
-  const found = { shapes, answers, alike: alikeThrough(answers, d.pressed.count) };
-  ofDesign.set(spot, found);
+  const answers = answersTo(shapes, pressed);
+  const found = { shapes, answers, alike: alikeThrough(answers, pressed.count) };
+  ofPlaces.set(spot, found);
   return found;
 }
 
