@@ -4,13 +4,15 @@
  * A crescent w deep on one side reads like w / 2 gone on both (exactly: a diameter is the sum of two opposite radii),
  * so both readings of the numbers can be said from one out-of-round figure.
  */
+import { roundGive } from '../geometry/roundGive.ts';
 import type { Remark, Section } from './types.ts';
 
-/** How figures are written for the reader. */
+/** How figures are written for the reader, with as many digits as their give-or-take allows. */
 export interface Wording {
   deep(z: number): string;
-  across(mm: number): string;
-  perSide(mm: number): string;
+  across(mm: number, give: number): string;
+  perSide(mm: number, give: number): string;
+  plain(mm: number, give: number): string;
   clock(theta: number): string;
 }
 
@@ -38,10 +40,12 @@ export function sideRemarks(
   const text = `${head} Diameters cannot tell the sides apart`;
   if (one === null) return [{ kind: 'assumed', text: `${text}.` }];
   const { theta } = one.greatest;
-  const where = `out of round by ${say.across(one.outOfRound)} at ${say.deep(one.z)}`;
+  const give = roundGive(one);
+  const size = `${say.across(one.outOfRound, give)} (give or take ${say.plain(give, give)})`;
+  const where = `out of round by ${size} at ${say.deep(one.z)}`;
   const ends = `${say.clock(theta)} and ${say.clock(theta + Math.PI)}`;
-  const both = `${say.perSide(one.outOfRound / 2)} gone at ${ends} alike`;
-  const single = `${say.perSide(one.outOfRound)} gone at one of them only`;
+  const both = `${say.perSide(one.outOfRound / 2, give / 2)} gone at ${ends} alike`;
+  const single = `${say.perSide(one.outOfRound, give)} gone at one of them only`;
   const other = Number.isNaN(wornSide)
     ? `${where} may be ${both}, as the map has it, or ${single}`
     : `${where} may be ${single}, as the map has it, or ${both}`;

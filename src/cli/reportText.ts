@@ -13,11 +13,11 @@ import {
 import { nearPair } from '../figures/nearClock.ts';
 import { nextSentences } from '../figures/nextWords.ts';
 import { adviceOf, whatWore } from '../figures/patternWords.ts';
-import { roundGive } from '../figures/roundGive.ts';
 import { shapeSentences } from '../figures/shapeWords.ts';
 import { temperatureRemarks } from '../figures/temperatureWords.ts';
 import { written } from '../figures/written.ts';
 import { sayZone } from '../figures/zoneWords.ts';
+import { roundGive } from '../geometry/roundGive.ts';
 import type { Job, Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
 

@@ -7,9 +7,10 @@ import type { GridSpread } from '../bore/surface.ts';
 import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from '../bore/target.ts';
 import type { Axis, Remark, Removal, Section, Target, WearSurface } from '../bore/types.ts';
 import { clockText, clockTheta } from '../job/clock.ts';
+import { decimalsFor } from '../job/digits.ts';
 import type { BoreFacts } from '../job/facts.ts';
 import type { Decisions, Feature, Survey, Units } from '../job/schema.ts';
-import { formatAcross, formatDepth, formatPerSide, lengthMm } from '../job/units.ts';
+import { formatAcross, formatDepth, formatLength, formatPerSide, lengthMm } from '../job/units.ts';
 
 /** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known, and of a pin or bushing. */
 export function chooseTarget(
@@ -89,8 +90,9 @@ export function targetNotes(
   if (target.assumed === null) return [];
   return sideRemarks(sections, clockTheta(survey.wornSide), {
     deep: (z) => formatDepth(z, units),
-    across: (mm) => formatAcross(mm, units),
-    perSide: (mm) => formatPerSide(mm, units),
+    across: (mm, give) => formatAcross(mm, units, decimalsFor(give, units)),
+    perSide: (mm, give) => formatPerSide(mm, units, decimalsFor(give, units)),
+    plain: (mm, give) => formatLength(mm, units, decimalsFor(give, units)),
     clock: (theta) => clockText(theta),
   });
 }

@@ -1,6 +1,6 @@
 /** How much metal comes off in all: what is sure to, what is likely to, and what possibly may. */
 import type { Removal } from '../bore/types.ts';
-import { decimalsOf } from './place.ts';
+import { decimalsOf } from '../job/digits.ts';
 
 export interface Amounts {
   /** `0.4 g`; null where none of it is sure. */

@@ -1,10 +1,10 @@
 /** Every part of the joint side by side: rows of figures with their give-or-take, and what they come to in words. */
 import type { Evaluation } from '../evaluate.ts';
+import { decimalsFor } from '../job/digits.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth, inUnits } from '../job/units.ts';
 import { mirrorWords } from './mirrorWords.ts';
 import { nearClock, nearPair } from './nearClock.ts';
-import { decimalsFor } from './place.ts';
 import { written } from './written.ts';
 
 type Joint = Evaluation['joint'];

@@ -1,6 +1,7 @@
 /** A place on the wall in one line of words; the map, the scene and the notebook all say it with this. */
 import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
 import { clockText } from '../job/clock.ts';
+import { decimalsFor } from '../job/digits.ts';
 import { formatDepth, inUnits } from '../job/units.ts';
 import { fromMiddle } from './bend.ts';
 import type { Units } from './steps.ts';
@@ -13,31 +14,12 @@ export interface Place {
 
 type Keepout = BoreFacts['keepouts'][number];
 
-const USUAL_DECIMALS: Readonly<Record<Units, number>> = { in: 4, mm: 3 };
-
 export const KEEPOUT_NAMES: Readonly<Record<Keepout['kind'], string>> = {
   'grease-hole': 'grease hole',
   chamfer: 'chamfer',
   groove: 'groove',
   other: 'keep off',
 };
-
-/**
- * Decimals that a give-or-take allows: its first digit, two where that is a 1 (0.0012, not 0.001), never more
- * than the shop's usual ones. NaN or 0: the usual ones.
- */
-export function decimalsFor(give: number, units: Units): number {
-  const usual = USUAL_DECIMALS[units];
-  return Math.min(usual, Math.max(1, decimalsOf(inUnits(give, units)) ?? usual));
-}
-
-/** The same for a figure of any kind: negative where tens and hundreds are all that it allows; null: NaN or 0. */
-export function decimalsOf(give: number): number | null {
-  if (!(give > 0) || !Number.isFinite(give)) return null;
-  const first = Math.ceil(-Math.log10(give) - 1e-9);
-  const leads = Number((give * 10 ** first).toPrecision(3));
-  return leads < 2 ? first + 1 : first;
-}
 
 /**
  * One line for a place: `3:00, 0.40 in deep: take off 0.0031 per side, give or take 0.0004`.

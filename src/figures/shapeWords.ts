@@ -1,12 +1,12 @@
 /** What the readings show, in plain sentences: round each depth, along the depth, and which way it is worn. */
 import type { OvalTurn, Profile, ProfileShape, Section } from '../bore/types.ts';
 import type { SurveyEvaluation } from '../evaluate.ts';
+import { roundGive } from '../geometry/roundGive.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { axisSentences } from './axisWords.ts';
 import { nearClock, nearPair } from './nearClock.ts';
 import { plugSentences } from './plugWords.ts';
-import { roundGive } from './roundGive.ts';
 import { type Sentence, said } from './sentence.ts';
 import { written } from './written.ts';
 

@@ -1,8 +1,8 @@
 /** Figures as the notebook writes them: no more digits than the readings earn. */
 
+import { decimalsFor } from '../job/digits.ts';
 import type { Units } from '../job/schema.ts';
 import { formatAcross, formatLength, formatPerSide, inUnits } from '../job/units.ts';
-import { decimalsFor } from './place.ts';
 
 export interface Written {
   /** `0.0031 in per side`. */

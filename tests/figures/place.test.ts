@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { decimalsFor, sayPlace } from '../../src/figures/place.ts';
+import { sayPlace } from '../../src/figures/place.ts';
+import { decimalsFor } from '../../src/job/digits.ts';
 import { FACTS, type Made, madeSurvey } from '../fixtures/evaluation.ts';
 
 const IN = 25.4;

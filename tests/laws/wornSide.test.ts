@@ -86,12 +86,12 @@ describe('diameters of bores worn on one side, about the old centre', () => {
 describe('what is said', () => {
   const truth = sum(round(32.5), crescent(0.2, 0, Math.PI, fading(80)));
   const taken = measure(truth, 'two-point', clocks(6), depthsWithin(5, 50));
-  const survey = (wornSide?: string) => {
+  const survey = (wornSide?: string, sd = 0.005) => {
     const job = jobOf({
       taken,
       length: 50,
       nominal: 65,
-      sd: 0.005,
+      sd,
       feature: { decisions: { target: typedIn('mm', 65.2) } },
     });
     const bore = job.features[0]!;
@@ -110,7 +110,16 @@ describe('what is said', () => {
     // 0.2 mm, less what fades over the first 2.5 mm: 0.1938 across, so half of it per side on both.
     expect(text(s, 'assumed')).toEqual([
       expect.stringMatching(
-        /^Assumed: both sides alike\. .*out of round by 0\.19\d mm across at 2\.5 mm may be 0\.09\d mm per side gone at .*alike, as the map has it, or 0\.19\d mm per side gone at one of them only\.$/,
+        /^Assumed: both sides alike\. .*out of round by 0\.19\d mm across \(give or take 0\.01\d mm\) at 2\.5 mm may be 0\.09\d mm per side gone at .*alike, as the map has it, or 0\.19\d mm per side gone at one of them only\.$/,
+      ),
+    ]);
+  });
+
+  it('read with a coarse gauge it has a digit less, that of its give-or-take', () => {
+    // Readings good to 0.05 mm leave hundredths at most.
+    expect(text(survey(undefined, 0.05), 'assumed')).toEqual([
+      expect.stringMatching(
+        /by 0\.\d\d mm across \(give or take 0\.\d\d mm\) at .* 0\.\d\d mm per side gone at .* 0\.\d\d mm per side/,
       ),
     ]);
   });
