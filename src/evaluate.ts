@@ -43,6 +43,7 @@ import { clockTheta } from './job/clock.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
 import { standForMany } from './job/gauges.ts';
 import type { Feature, Job, Survey, Units } from './job/schema.ts';
+import type { Shop } from './job/shop.ts';
 import { pastReach, retypings } from './job/slips.ts';
 import { type TemperatureFacts, temperatureFactor } from './job/temperature.ts';
 import { formatDepth } from './job/units.ts';
@@ -106,13 +107,15 @@ export type Memory = Map<string, Outcome & { readonly key: string }>;
  * @param memory what was worked out before; kept up to date
  * @param pace `quick` takes a changed survey's smoothness from before instead of learning it anew: an answer
  *   within milliseconds, to be followed by the settled one
+ * @param shop what is at hand for the next reading; null: nobody has said
  */
 export function evaluate(
   job: Job,
   memory: Memory = new Map(),
   pace: 'settled' | 'quick' = 'settled',
+  shop: Shop | null = null,
 ): Evaluation {
-  const all = job.features.map((f) => evaluateBore(job, f, memory, pace));
+  const all = job.features.map((f) => evaluateBore(job, f, memory, pace, shop));
   const bores = all.filter(({ kind }) => kind === 'bore');
   const parts = all.filter(({ kind }) => kind !== 'bore');
   return { units: job.units, bores, parts, joint: jointOf(job, bores, parts) };
@@ -123,6 +126,7 @@ function evaluateBore(
   feature: Feature,
   memory: Memory,
   pace: 'settled' | 'quick',
+  shop: Shop | null,
 ): BoreEvaluation {
   const facts = boreFacts(job, feature);
   return {
@@ -133,7 +137,7 @@ function evaluateBore(
     surveys: feature.surveys.map((survey) => {
       // The next reading is sought among those that get into a hole.
       const outside = isOutside(feature.kind);
-      const hand = outside ? [] : gaugesAtHand(job, feature, survey, facts.length.mm);
+      const hand = outside ? [] : gaugesAtHand(job, feature, survey, facts.length.mm, shop);
       const found = { ...surveyFacts(job, feature, survey), hand };
       const name = `${feature.id} ${survey.id}`;
       const key = JSON.stringify([

@@ -1,13 +1,13 @@
 /** `npm run -s roundhand -- <command>`: main(argv) -> exit code. 0 done, 1 the input is at fault, 2 wrong usage. */
-import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { readInput } from './readInput.ts';
 import { OPTIONS, type Options, type Said, UsageError } from './usage.ts';
 
 const USAGE = `Roundhand, on the command line.
 
-  roundhand report JOB [--bore NAME] [--survey NAME] [--json]
+  roundhand report JOB [--bore NAME] [--survey NAME] [--shop SHOP.json] [--json]
   roundhand report READINGS.csv --nominal D --length L [--bushing OD] [--press-fit P]
-                   [--units in|mm] [--part-temp 27C] [--gauge-temp 68F] [--json]
+                   [--units in|mm] [--part-temp 27C] [--gauge-temp 68F] [--shop FILE] [--json]
   roundhand report POINTS.csv --nominal D --length L [--bushing OD] [--press-fit P]
                    [--units mm|in] [--accuracy A] [--part-temp T] [--gauge-temp T] [--json]
   roundhand fit POINTS.csv --feature circle|cylinder|cone [--units mm|in]
@@ -25,6 +25,9 @@ passed over; a million will do. Where x runs to 3 o'clock, y to 12 and z inward 
 the middle of the bore, they are taken as they are; else about the average round cylinder through
 them, face A towards + and 12 o'clock towards + y. Units are mm unless --units says. What they
 have in common from place to place and does not average out is --accuracy (1 standard deviation).
+
+What to read next is sought among the gauges of the job and a dial indicator; with --shop, among those
+of a shop document (public/shop.schema.json).
 
 For fit, points have the header x,y or x,y,z, or clock,radius or clock,depth,radius for radii about
 one axis.`;
@@ -48,6 +51,7 @@ const TAKES: Readonly<Record<string, readonly (keyof Options)[]>> = {
     'accuracy',
     'part-temp',
     'gauge-temp',
+    'shop',
   ],
   fit: ['feature', 'criterion', 'filter', 'units'],
 };
@@ -108,18 +112,4 @@ async function run(command: string, file: string, values: Options): Promise<Said
     return (await import('./fitCommand.ts')).fitCommand(input.bytes, file, values);
   }
   return (await import('./reportCommand.ts')).reportCommand(input.bytes, file, values);
-}
-
-function readInput(file: string): { bytes: Buffer } | { why: string } {
-  try {
-    return { bytes: readFileSync(file) };
-  } catch (fault) {
-    const code = (fault as NodeJS.ErrnoException).code;
-    if (code === 'ENOENT') return { why: `${file}: there is no such file.` };
-    if (code === 'EISDIR') return { why: `${file}: this is a folder; name a file.` };
-    if (code === 'ERR_FS_FILE_TOO_LARGE') {
-      return { why: `${file}: larger than 2 GB, the most that can be read; give fewer rows.` };
-    }
-    return { why: `${file}: cannot be read (${(fault as Error).message}).` };
-  }
 }

@@ -5,6 +5,7 @@ import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
 import { otherSides } from '../figures/otherWords.ts';
 import { clockTheta } from '../job/clock.ts';
 import type { Job } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
 
 const Num = v.nullable(v.number());
 const Matrix = v.array(v.array(Num));
@@ -34,7 +35,12 @@ type ToMatrix = (
   grid: NonNullable<SurveyEvaluation['surface']>['grid'],
 ) => (number | null)[][];
 
-export function otherFinder(job: Job, memory: Memory, matrix: ToMatrix): FindOther {
+export function otherFinder(
+  job: Job,
+  memory: Memory,
+  matrix: ToMatrix,
+  shop: Shop | null = null,
+): FindOther {
   return (bore, survey) => {
     const stated = job.features
       .find(({ id }) => id === bore.id)
@@ -42,7 +48,7 @@ export function otherFinder(job: Job, memory: Memory, matrix: ToMatrix): FindOth
     const [side, mirrored] = otherSides(survey, stated, bore.facts.load);
     if (side === undefined) return null;
     const { wornSide, words } = side;
-    const other = evaluateOther(job, { bore: bore.id, survey: survey.id, wornSide }, memory);
+    const other = evaluateOther(job, { bore: bore.id, survey: survey.id, wornSide }, memory, shop);
     if (other === null || other.surface === null || other.removal === null) return null;
     const { grid, mean, sd } = other.surface;
     const { deviation, likely, sure, possible, volume, mass } = other.removal;

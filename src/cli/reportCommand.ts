@@ -5,11 +5,14 @@ import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
 import { type ReadingsCsv, readReadingsCsv } from '../job/csv.ts';
 import { doubtsOf } from '../job/doubts.ts';
 import { type CsvSizes, jobFromCsv } from '../job/fromCsv.ts';
+import { openShop } from '../job/openShop.ts';
 import { openJob } from '../job/parse.ts';
 import { isScan, readScan } from '../job/pointsTable.ts';
 import type { Job, Units } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
 import { lengthMm } from '../job/units.ts';
 import { otherFinder } from './otherReport.ts';
+import { readInput } from './readInput.ts';
 import { type Choice, chosen, matrix, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
 import { temperatureOption } from './temperatureOption.ts';
@@ -31,17 +34,30 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const read = readFile(bytes, file, options);
   if ('why' in read) return { out: '', fault: read.why };
   const { job } = read;
+  const said = shopOf(options);
+  if ('why' in said) return { out: '', fault: said.why };
   const choice = { bore: options.bore, survey: options.survey };
   const memory: Memory = new Map();
-  const evaluation = evaluate(job, memory);
+  const evaluation = evaluate(job, memory, 'settled', said.shop);
   const lost = whyNothing(evaluation, choice);
   if (lost !== null) return { out: '', fault: `${name}: ${lost}` };
   const out =
     options.json === true
-      ? JSON.stringify(reportOf(evaluation, choice, otherFinder(job, memory, matrix)))
+      ? JSON.stringify(reportOf(evaluation, choice, otherFinder(job, memory, matrix, said.shop)))
       : reportText(job, { ...evaluation, bores: chosen(evaluation, choice) });
   const fault = faultOf(evaluation, choice);
   return { out, fault: fault === null ? null : `${name}: ${fault}` };
+}
+
+/** What is at hand, where it is said. */
+function shopOf({
+  shop: file,
+}: Options): { readonly shop: Shop | null } | { readonly why: string } {
+  if (file === undefined) return { shop: null };
+  const input = readInput(file);
+  if ('why' in input) return input;
+  const opened = openShop(input.bytes.toString('utf8'), basename(file));
+  return opened.ok ? { shop: opened.shop } : { why: opened.why };
 }
 
 type Read = { readonly job: Job } | { readonly why: string };

@@ -21,6 +21,7 @@ export const OPTIONS = {
   accuracy: { type: 'string' },
   'part-temp': { type: 'string' },
   'gauge-temp': { type: 'string' },
+  shop: { type: 'string' },
   feature: { type: 'string' },
   criterion: { type: 'string' },
   filter: { type: 'string' },

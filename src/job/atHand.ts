@@ -1,5 +1,5 @@
-/** With what one more reading of a survey could be taken: the job's gauges, and what the survey has set up already. */
-import { gaugeFigures, gaugeKind, readingSd } from './gauges.ts';
+/** With what one more reading of a survey could be taken: what is at hand, and what the survey has set up already. */
+import { gaugeFigures, gaugeKind, gaugeKindsFor, kindOfGauge, readingSd } from './gauges.ts';
 import type { Feature, Gauge, Instrument, Job, Survey } from './schema.ts';
 import {
   freshSetup,
@@ -9,10 +9,12 @@ import {
   sharesSetup,
   unnamedSetups,
 } from './setups.ts';
+import type { Shop } from './shop.ts';
+import { shopGaugeId } from './shopGauges.ts';
 
 /** A gauge with which one more reading could be taken; millimetres. */
 export interface AtHand {
-  /** As the job calls it; '' for a generic kind that the job does not hold. */
+  /** As the job calls it, or as `shopGaugeId` does; '' for a generic kind that neither of them holds. */
   readonly gauge: string;
   readonly name: string;
   readonly instrument: Instrument;
@@ -28,11 +30,22 @@ export interface AtHand {
 }
 
 /**
+ * @param shop null, or no gauges in it: nobody has said, and the job's and a dial indicator are taken to be at hand.
+ *   Else what the shop has; the job's own of those kinds stand for the shop's
  * @param length of the bore, mm; NaN: gauges are taken to reach every depth from face A
  * @returns no gauge that reads radii, unless the survey is read with it already: that needs an axis of its own
  */
-export function gaugesAtHand(job: Job, feature: Feature, survey: Survey, length: number): AtHand[] {
-  const own = job.gauges.flatMap((gauge) => entries(job, gauge, feature, survey, length));
+export function gaugesAtHand(
+  job: Job,
+  feature: Feature,
+  survey: Survey,
+  length: number,
+  shop: Shop | null = null,
+): AtHand[] {
+  const here = (gauges: readonly Gauge[]) =>
+    gauges.flatMap((gauge) => entries(job, gauge, feature, survey, length));
+  if (shop?.gauges !== undefined) return here(chosen(job, feature, survey, shop.gauges));
+  const own = here(job.gauges);
   if (own.some(({ instrument }) => instrument === 'sweep')) return own;
   const generic = gaugeKind('indicator');
   const face = survey.plan.face;
@@ -48,6 +61,27 @@ export function gaugesAtHand(job: Job, feature: Feature, survey: Survey, length:
       fresh: freshSetup('sweep', feature),
     },
   ];
+}
+
+/** Those of the job that the shop has, or that stand in the bore already; and those of the shop that the job lacks. */
+function chosen(
+  job: Job,
+  feature: Feature,
+  survey: Survey,
+  shop: readonly Gauge[],
+): readonly Gauge[] {
+  const typeOf = (gauge: Gauge) => kindOfGauge(gauge).type;
+  const has = new Set(shop.map(typeOf));
+  const fits = new Set(gaugeKindsFor(feature.kind).map(({ type }) => type));
+  const used = new Set(survey.readings.map(({ gauge }) => gauge));
+  const own = job.gauges.filter(
+    (gauge) => has.has(typeOf(gauge)) || (gauge.kind === 'radius' && used.has(gauge.id)),
+  );
+  const held = new Set(own.map(typeOf));
+  const more = shop
+    .filter((gauge) => fits.has(typeOf(gauge)) && !held.has(typeOf(gauge)))
+    .map((gauge) => ({ ...gauge, id: shopGaugeId(gauge) }));
+  return [...own, ...more];
 }
 
 function entries(

@@ -3,7 +3,7 @@
  * for the person to mend; a job in doubt can still be opened.
  */
 import { readClock } from './clock.ts';
-import type { Bushing, Feature, Job, Reading, Survey, Typed } from './schema.ts';
+import type { Bushing, Feature, Gauge, Job, Reading, Survey, Typed } from './schema.ts';
 import { bushingOutsideMm, gaugeOf, nominalMm, readValue } from './sizes.ts';
 import { readTemperature } from './temperature.ts';
 import { formatLength, lengthMm, readLength } from './units.ts';
@@ -26,11 +26,7 @@ type Say = (doubt: string) => void;
 export function doubtsOf(job: Job): string[] {
   const doubts: string[] = [];
   job.gauges.forEach((gauge, index) => {
-    const say = (doubt: string) => doubts.push(`${entryWords('gauges', gauge, index)}: ${doubt}`);
-    aboveZero(say, 'resolution', gauge.resolution);
-    aboveZero(say, 'repeatability', gauge.repeatability);
-    aboveZero(say, 'reach', gauge.reach);
-    aboveZero(say, 'size at which it was zeroed', gauge.zeroedAt);
+    gaugeDoubts(gauge, index, (doubt) => doubts.push(doubt));
   });
   job.features.forEach((feature, index) => {
     const place = entryWords('features', feature, index);
@@ -44,6 +40,15 @@ export function doubtsOf(job: Job): string[] {
   return rest > 0
     ? [...doubts.slice(0, MOST_DOUBTS), `and ${rest} more places like these`]
     : doubts;
+}
+
+/** Of one gauge in a list, by its place there. */
+export function gaugeDoubts(gauge: Gauge, index: number, doubt: Say): void {
+  const say = (text: string) => doubt(`${entryWords('gauges', gauge, index)}: ${text}`);
+  aboveZero(say, 'resolution', gauge.resolution);
+  aboveZero(say, 'repeatability', gauge.repeatability);
+  aboveZero(say, 'reach', gauge.reach);
+  aboveZero(say, 'size at which it was zeroed', gauge.zeroedAt);
 }
 
 /** mm, or NaN after saying why; silent NaN where nothing was given. */

@@ -2,14 +2,22 @@
 import * as v from 'valibot';
 import { doubtsOf } from './doubts.ts';
 import { migrated } from './migrations.ts';
+import { readJson } from './readJson.ts';
 import { whyNotReferred } from './references.ts';
 import { JOB_FORMAT, JOB_VERSION, Job } from './schema.ts';
-import { pathWords, quoted } from './words.ts';
+import { schemaFault } from './schemaFault.ts';
+import { quoted } from './words.ts';
 
 export { saveJob } from './save.ts';
 
 /** Letters of text; no job of the greatest size that people measure comes near. */
 export const MOST_TEXT = 40_000_000;
+
+const JOB_FILE = {
+  one: 'job',
+  wanted: 'a job saved by Roundhand',
+  file: 'a .roundhand.json file saved by Roundhand',
+};
 
 export type Opened =
   | {
@@ -29,7 +37,7 @@ export function openJob(text: string, fileName: string): Opened {
   if (text.length > MOST_TEXT) {
     return fault(`${megabytes(text)} of text is no job; a job has ${MOST_TEXT / 1e6} MB at most`);
   }
-  const saved = readJson(text);
+  const saved = readJson(text, JOB_FILE);
   if ('why' in saved) return fault(saved.why);
   const { data } = saved;
   const head = headFault(data);
@@ -39,7 +47,7 @@ export function openJob(text: string, fileName: string): Opened {
   if (now === null)
     return fault(`there is no version ${version} of the job format; versions start at 1`);
   const parsed = v.safeParse(Job, now, { abortEarly: true });
-  if (!parsed.success) return fault(schemaFault(now, parsed.issues[0]));
+  if (!parsed.success) return fault(schemaFault(now, parsed.issues[0], 'the job'));
   const unreferred = whyNotReferred(parsed.output);
   if (unreferred !== null) return fault(unreferred);
   return { ok: true, job: parsed.output, doubts: doubtsOf(parsed.output) };
@@ -47,29 +55,6 @@ export function openJob(text: string, fileName: string): Opened {
 
 function megabytes(text: string): string {
   return `${(text.length / 1e6).toFixed(0)} MB`;
-}
-
-function readJson(text: string): { data: unknown } | { why: string } {
-  const plain = text.replace(/^\uFEFF/, '').trim();
-  if (plain === '') return { why: 'the file is empty; a job saved by Roundhand is wanted' };
-  try {
-    return { data: JSON.parse(plain) };
-  } catch (thrown) {
-    if (plain.startsWith('{') && !plain.endsWith('}')) {
-      return { why: 'the file stops in the middle of a job; it was cut off when it was copied' };
-    }
-    const line = faultLine(thrown instanceof Error ? thrown.message : '', plain);
-    const where = line === null ? '' : ` (line ${line} is not written as JSON)`;
-    return { why: `this is no job${where}; a .roundhand.json file saved by Roundhand is wanted` };
-  }
-}
-
-/** Engines say where by position or by line, or do not say. */
-function faultLine(message: string, text: string): number | null {
-  const line = /line (\d+)/.exec(message);
-  if (line !== null) return Number(line[1]);
-  const position = /position (\d+)/.exec(message);
-  return position === null ? null : text.slice(0, Number(position[1])).split('\n').length;
 }
 
 function headFault(data: unknown): string | null {
@@ -90,43 +75,4 @@ function headFault(data: unknown): string | null {
     return `the job was saved by a newer Roundhand (version ${version} of its format); this one reads up to version ${JOB_VERSION}, so open it with the newer one`;
   }
   return null;
-}
-
-type Issue = v.InferIssue<typeof Job>;
-
-function schemaFault(data: unknown, issue: Issue): string {
-  const path = (issue.path ?? []).map((item) => item.key as string | number);
-  const place = pathWords(data, path) || 'the job';
-  return `${place} ${faultWords(issue)}`;
-}
-
-const TYPE_WORDS: Readonly<Record<string, string>> = {
-  string: 'a text',
-  number: 'a number',
-  boolean: 'true or false',
-  array: 'a list',
-  strict_object: 'an object with fields',
-};
-
-function faultWords(issue: Issue): string {
-  if (issue.expected === 'never') return 'is not a field that belongs there';
-  if (issue.received === 'undefined') return 'is missing';
-  const requirement = (issue as { requirement?: unknown }).requirement;
-  if (issue.type === 'max_length') return `is longer than the ${requirement} allowed`;
-  if (issue.type === 'min_length') return 'is empty; at least one is needed';
-  if (issue.type === 'finite') return 'is not a finite number';
-  const wanted = TYPE_WORDS[issue.type] ?? `one of ${choices(issue.expected)}`;
-  return `is ${givenWords(issue.input)}; it should be ${wanted}`;
-}
-
-/** `("in" | "mm")` as `in, mm`. */
-function choices(expected: string | null): string {
-  return (expected ?? '').replace(/[()"]/g, '').replaceAll(' | ', ', ');
-}
-
-function givenWords(input: unknown): string {
-  if (typeof input === 'string') return quoted(input);
-  if (typeof input === 'number' || typeof input === 'boolean') return String(input);
-  if (input === null) return 'null';
-  return Array.isArray(input) ? 'a list' : 'an object with fields';
 }

@@ -5,10 +5,14 @@ import { Gauge, Typed } from './schema.ts';
 const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 const Name = v.pipe(v.string(), v.maxLength(200));
 
+export const SHOP_FORMAT = 'roundhand-shop';
+export const SHOP_VERSION = 1;
+
 export const Shop = v.strictObject({
-  format: v.literal('roundhand-shop'),
-  version: v.literal(1),
-  gauges: v.array(Gauge),
+  format: v.literal(SHOP_FORMAT),
+  version: v.literal(SHOP_VERSION),
+  /** At hand for any job; left out: nobody has said, and a job's own and a dial indicator are taken to be. */
+  gauges: v.optional(v.array(Gauge)),
   /** Grinding tools: what they can reach and how much one pass takes. */
   tools: v.array(
     v.strictObject({

@@ -3,6 +3,10 @@
 /** What stands before a name or a number, for each list that a job has. */
 const LIST_WORDS: Readonly<Record<string, string>> = {
   gauges: 'gauge',
+  tools: 'tool',
+  stock: 'stock',
+  rates: 'rate',
+  squeezes: 'heat squeeze',
   features: 'bore',
   surveys: 'survey',
   setups: 'set-up',

@@ -5,6 +5,7 @@ import type { Job } from '../job/schema.ts';
 import { type Asker, createAsker, type OtherReply, type Reply } from './evaluation.ts';
 import type { JobStore } from './job.ts';
 import { jobStore } from './job.ts';
+import { shopStore } from './shop.ts';
 
 type HearOther = (survey: SurveyEvaluation | null) => void;
 
@@ -24,7 +25,7 @@ function startWorker(asker: () => Asker): Worker {
 /** Asks how a survey would look with another side worn; of several questions only the newest is answered. */
 export function askWorker(job: Job, asked: OtherAsked, hear: HearOther): void {
   other = { number: other.number + 1, hear };
-  worker.postMessage({ number: other.number, job, asked });
+  worker.postMessage({ number: other.number, job, shop: shopStore.getState().shop, asked });
 }
 
 /** Keeps `store`'s job evaluated from now on. */
@@ -41,10 +42,16 @@ function joinWorker(store: JobStore): Asker {
     };
   };
   watch();
-  const { job } = store.getState();
-  if (job !== null) asker.ask(job);
+  const ask = () => {
+    const { job } = store.getState();
+    if (job !== null) asker.ask(job, shopStore.getState().shop);
+  };
+  ask();
   store.subscribe((state, before) => {
-    if (state.job !== null && state.job !== before.job) asker.ask(state.job);
+    if (state.job !== before.job) ask();
+  });
+  shopStore.subscribe((state, before) => {
+    if (state.shop !== before.shop) ask();
   });
   return asker;
 }

@@ -8,10 +8,16 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
 import type { Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
 
-export interface Question {
-  readonly number: number;
+/** What is asked about: the job, with what is at hand in the shop; null: nobody has said. */
+interface Matter {
   readonly job: Job;
+  readonly shop: Shop | null;
+}
+
+export interface Question extends Matter {
+  readonly number: number;
 }
 
 /** Asks for one survey as it would be with another side worn; answered beside the others, in no order with them. */
@@ -46,7 +52,7 @@ export type EvaluationStore = StoreApi<EvaluationState>;
 export interface Asker {
   readonly store: EvaluationStore;
   /** Asks for this job's evaluation; forgets any other that has not been asked yet. */
-  ask(job: Job): void;
+  ask(job: Job, shop?: Shop | null): void;
   /** To be called with every reply. */
   hear(reply: Reply): void;
   /** To be called when the worker broke and another stands in its place. */
@@ -62,19 +68,19 @@ export function createAsker(post: (question: Question) => void): Asker {
   }));
   let number = 0;
   let out: Question | null = null;
-  let waiting: Job | null = null;
+  let waiting: Matter | null = null;
 
-  const send = (job: Job) => {
+  const send = (matter: Matter) => {
     number += 1;
-    out = { number, job };
+    out = { number, ...matter };
     post(out);
   };
   const next = () => {
     out = null;
     if (waiting === null) return;
-    const job = waiting;
+    const matter = waiting;
     waiting = null;
-    send(job);
+    send(matter);
   };
   const fail = (why: string) => {
     store.setState({ failed: why, settled: waiting === null });
@@ -85,11 +91,11 @@ export function createAsker(post: (question: Question) => void): Asker {
 
   return {
     store,
-    ask(job) {
-      if (out?.job === job && waiting === null) return;
+    ask(job, shop = null) {
+      if (out?.job === job && out.shop === shop && waiting === null) return;
       store.setState({ settled: false });
-      if (out === null) send(job);
-      else waiting = job;
+      if (out === null) send({ job, shop });
+      else waiting = { job, shop };
     },
     hear(reply) {
       if (out === null || reply.number !== out.number) return;

@@ -24,17 +24,17 @@ self.onmessage = ({ data }: MessageEvent<Question | OtherQuestion>) => {
 };
 
 /** What cannot be worked out is not shown; the survey itself says why where it cannot be either. */
-function otherReply({ number, job, asked }: OtherQuestion): OtherReply {
+function otherReply({ number, job, shop, asked }: OtherQuestion): OtherReply {
   try {
-    return { number, kind: 'other', survey: evaluateOther(job, asked, memory) };
+    return { number, kind: 'other', survey: evaluateOther(job, asked, memory, shop) };
   } catch {
     return { number, kind: 'other', survey: null };
   }
 }
 
-function reply({ number, job }: Question, pace: 'quick' | 'settled'): Reply {
+function reply({ number, job, shop }: Question, pace: 'quick' | 'settled'): Reply {
   try {
-    return { number, kind: pace, evaluation: evaluate(job, memory, pace) };
+    return { number, kind: pace, evaluation: evaluate(job, memory, pace, shop) };
   } catch (fault) {
     const why = fault instanceof Error ? fault.message : String(fault);
     return { number, kind: 'failed', why: `These readings could not be worked out: ${why}.` };

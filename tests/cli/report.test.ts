@@ -257,3 +257,58 @@ describe('temperatures on the command line', () => {
     expect(err).toContain(why);
   });
 });
+
+describe('what is at hand', () => {
+  const shopFile = (gauges: object[]) =>
+    fileOf(
+      'shop.json',
+      JSON.stringify({
+        format: 'roundhand-shop',
+        version: 1,
+        gauges,
+        tools: [],
+        stock: [],
+        rates: [],
+        squeezes: [],
+      }),
+    );
+  const caliper = { id: 'c', kind: 'two-point', type: 'caliper', name: 'Old caliper' };
+
+  test('--shop: the next reading is sought with those gauges', async () => {
+    const { code, out } = await run(
+      'report',
+      demo(DEMOS[0]!),
+      '--shop',
+      shopFile([caliper]),
+      '--json',
+    );
+    expect(code).toBe(0);
+    const [{ surveys }] = JSON.parse(out).bores;
+    const named = surveys[0].nextReadings.map(({ gauge }: { gauge: string }) => gauge);
+    expect(new Set(named)).toEqual(new Set(['Old caliper']));
+    expect(surveys[0].nextSetups).toEqual([]);
+  });
+
+  test.each([
+    [
+      () => shopFile([{ ...caliper, kind: 'laser' }]),
+      /^shop\.json: gauge “Old caliper”, “kind” is “laser”; it should be one of [^\n]*\n$/,
+    ],
+    [() => 'no-such-shop.json', /^no-such-shop\.json: there is no such file\.\n$/],
+    [
+      () => demo(DEMOS[0]!),
+      /: this is no shop document: its “format” is “roundhand-job”; [^\n]*\n$/,
+    ],
+  ])('a shop that is none is one sentence', async (file, sentence) => {
+    const { code, out, err } = await run('report', demo(DEMOS[0]!), '--shop', file());
+    expect(code).toBe(1);
+    expect(out).toBe('');
+    expect(err).toMatch(sentence);
+  });
+
+  test('fit takes none', async () => {
+    const { code, err } = await run('fit', 'points.csv', '--shop', 'shop.json');
+    expect(code).toBe(2);
+    expect(err).toBe('roundhand: fit has no option --shop. See --help.\n');
+  });
+});

@@ -11,6 +11,7 @@ import { CellLine } from './CellLine.tsx';
 import { ComparatorLine } from './ComparatorLine.tsx';
 import { Doubts } from './Doubts.tsx';
 import { Facts, MoreFacts } from './Facts.tsx';
+import { GaugesAtHand } from './GaugesAtHand.tsx';
 import { KeepOff } from './KeepOff.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
 import { NextLine } from './NextLine.tsx';
@@ -63,6 +64,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
       )}
       <Doubts bench={bench} />
       <NextLine bench={bench} />
+      {survey.readings.length > 0 && <GaugesAtHand bench={bench} />}
       <Unread table={table} />
       <Others readings={table.others} />
       <div className="settings">
