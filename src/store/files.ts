@@ -20,7 +20,7 @@ const MOST_POINT_BYTES = 300_000_000;
 /** Puts a job on the bench, looked at from the start or from where it was left. */
 export function show(job: Job, session: Session = FIRST_LOOK): void {
   useSession.getState().look(session);
-  usePage.getState().change({ newJob: false, notice: null });
+  usePage.getState().change({ newJob: false, notice: null, pointsTable: false });
   jobStore.getState().put(job);
 }
 

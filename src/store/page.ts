@@ -20,6 +20,8 @@ export interface PageState {
   readonly newJob: boolean;
   readonly keypad: boolean;
   readonly drawingHidden: boolean;
+  /** The table of readings that stand for many points is shown, not folded. */
+  readonly pointsTable: boolean;
   change(part: Partial<Omit<PageState, 'change'>>): void;
 }
 
@@ -28,6 +30,7 @@ export const usePage = create<PageState>()((set) => ({
   newJob: false,
   keypad: false,
   drawingHidden: false,
+  pointsTable: false,
   change: (part) => set(part),
 }));
 

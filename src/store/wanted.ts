@@ -2,6 +2,7 @@
 import { type Offered, offerPlace, placeInTable } from '../job/offerPlace.ts';
 import { withShopGauge } from '../job/shopGauges.ts';
 import { attempt } from './attempt.ts';
+import { usePage } from './page.ts';
 import { useSession } from './session.ts';
 import { shopStore } from './shop.ts';
 import { tableNow } from './tables.ts';
@@ -22,6 +23,8 @@ export function goToWanted(wanted: Offered): { cell: string | null; why: string 
     return offerPlace(ready.job, bore.id, survey.id, { ...wanted, gauge: ready.gauge });
   });
   const now = tableNow();
+  // The cell has to be there to be gone to.
+  usePage.getState().change({ pointsTable: true });
   const cell = now === null ? null : placeInTable(now.table, wanted);
   if (cell === null) return { cell: null, why };
   const { theta, z } = wanted;

@@ -1,5 +1,4 @@
 /** Measure: the bore's sizes, how it is measured, and the reading table. */
-import { useCallback, useState } from 'react';
 import { setupInHand } from '../../job/setups.ts';
 import type { ReadingTable, TableReading } from '../../job/table.ts';
 import { sentence } from '../../store/attempt.ts';
@@ -7,7 +6,6 @@ import type { Bench } from '../../store/bench.ts';
 import { useTable } from '../../store/useTable.ts';
 import { AddPlaces } from './AddPlaces.tsx';
 import { BushingPlaces } from './BushingPlaces.tsx';
-import { CellLine } from './CellLine.tsx';
 import { ComparatorLine } from './ComparatorLine.tsx';
 import { Doubts } from './Doubts.tsx';
 import { Facts, MoreFacts } from './Facts.tsx';
@@ -16,10 +14,8 @@ import { KeepOff } from './KeepOff.tsx';
 import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
 import { NextLine } from './NextLine.tsx';
 import { PartFacts } from './PartFacts.tsx';
-import { PlaceLine } from './PlaceLine.tsx';
 import { PlanLine } from './PlanLine.tsx';
-import type { Picked } from './picked.ts';
-import { ReadingGrid } from './ReadingGrid.tsx';
+import { Readings } from './Readings.tsx';
 import { SecondBushing } from './SecondBushing.tsx';
 import { SetupLine } from './SetupLine.tsx';
 import { StageLine } from './StageLine.tsx';
@@ -27,11 +23,8 @@ import { TemperatureLine } from './TemperatureLine.tsx';
 
 export function Measure({ bench }: { readonly bench: Bench }) {
   const laid = useTable();
-  const [picked, setPicked] = useState<Picked | null>(null);
-  const pick = useCallback((chosen: Picked | null) => setPicked(chosen), []);
-  const done = useCallback(() => setPicked(null), []);
   if (laid === null) return null;
-  const { job, bore, survey, surveySeen } = bench;
+  const { job, bore, survey } = bench;
   const { table } = laid;
   return (
     <>
@@ -39,29 +32,7 @@ export function Measure({ bench }: { readonly bench: Bench }) {
         Measure <small>{counted(table, setupName(bench))}</small>
       </h2>
       {bore.kind === 'bore' ? <Facts job={job} bore={bore} /> : <PartFacts job={job} part={bore} />}
-      <ReadingGrid
-        table={table}
-        seen={surveySeen}
-        says={['Readings', survey.name, setupName(bench)].filter((one) => one !== '').join(', ')}
-        depthHead={
-          <>
-            <span className="head-word">{survey.plan.face === 'A' ? 'depth' : 'from B'}, </span>
-            {job.units}
-          </>
-        }
-        onPick={pick}
-      />
-      {picked === null ? (
-        <CellLine bench={bench} laid={laid} />
-      ) : (
-        <PlaceLine
-          key={JSON.stringify(picked)}
-          bench={bench}
-          laid={laid}
-          picked={picked}
-          onDone={done}
-        />
-      )}
+      <Readings bench={bench} laid={laid} setup={setupName(bench)} />
       <Doubts bench={bench} />
       <NextLine bench={bench} />
       {survey.readings.length > 0 && <GaugesAtHand bench={bench} />}
