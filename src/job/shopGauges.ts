@@ -39,6 +39,16 @@ function generic(type: GaugeType): Gauge {
   return { id: type, kind, type, name };
 }
 
+/** The first of the shop's gauges of a kind that has a name or figures of its own, which a tick does not bring back. */
+export function ownGauge(shop: Shop | null, type: GaugeType): Gauge | undefined {
+  const plain = generic(type);
+  return shop?.gauges?.find((gauge) => {
+    const { id: _, ...rest } = gauge;
+    const { id: __, ...usual } = plain;
+    return kindOfGauge(gauge).type === type && JSON.stringify(rest) !== JSON.stringify(usual);
+  });
+}
+
 const FROM_SHOP = 'shop:';
 
 /** How a reading's gauge is called that the shop has and the job does not hold yet. */

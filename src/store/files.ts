@@ -11,6 +11,8 @@ import { newId } from './newId.ts';
 import { say, usePage } from './page.ts';
 import { isScanFile, readScanFile } from './scanFile.ts';
 import { FIRST_LOOK, type Session, useSession } from './session.ts';
+import { isShopText, openShopText } from './shopFile.ts';
+import { unlessLeft } from './unlessLeft.ts';
 
 /** More than any job holds; a larger file is refused before it is read. */
 const MOST_BYTES = 50_000_000;
@@ -67,6 +69,7 @@ export async function openFile(file: File): Promise<void> {
   if (text === null) {
     say({ tone: 'fault', text: `${file.name} could not be read from the device.` });
   } else if (table) await openReadings(text, file.name);
+  else if (isShopText(text)) openShopText(text, file.name);
   else await openText(text, file.name);
 }
 
@@ -165,14 +168,6 @@ export async function openKept(id: string, session?: Session): Promise<boolean> 
   if (opened?.ok !== true) return false;
   show(opened.job, session);
   return true;
-}
-
-/** A chooser that was closed without choosing is no fault. */
-function unlessLeft(fault: unknown): undefined {
-  if (fault instanceof Error && fault.name === 'AbortError') return undefined;
-  const why = fault instanceof Error ? fault.message : String(fault);
-  say({ tone: 'fault', text: `The file could not be opened or saved: ${why}` });
-  return undefined;
 }
 
 function fileName(title: string): string {

@@ -8,7 +8,7 @@ import { offerPlace } from '../../src/job/offerPlace.ts';
 import { openShop, saveShop } from '../../src/job/openShop.ts';
 import type { Gauge, GaugeType, Job } from '../../src/job/schema.ts';
 import type { Shop } from '../../src/job/shop.ts';
-import { kindsAtHand, withKind, withShopGauge } from '../../src/job/shopGauges.ts';
+import { kindsAtHand, ownGauge, withKind, withShopGauge } from '../../src/job/shopGauges.ts';
 import { demoJobs } from '../../src/practice/demos.ts';
 import { smallJob } from './jobs.ts';
 
@@ -92,6 +92,16 @@ describe('what is ticked', () => {
   it('a gauge with figures of its own stays as it is when its kind is ticked again', () => {
     const shop = shopOf(LONG);
     expect(withKind(shop, smallJob(), 'dial-bore', true).gauges).toEqual([LONG]);
+  });
+});
+
+describe('a gauge that a tick does not bring back', () => {
+  it('is one with a name or figures of its own', () => {
+    const generic = withKind(shopOf(), smallJob(), 'dial-bore', true);
+    expect(ownGauge(generic, 'dial-bore')).toBeUndefined();
+    expect(ownGauge(shopOf(LONG), 'dial-bore')).toEqual(LONG);
+    expect(ownGauge(shopOf(LONG), 'caliper')).toBeUndefined();
+    expect(ownGauge(null, 'dial-bore')).toBeUndefined();
   });
 });
 

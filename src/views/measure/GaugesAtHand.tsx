@@ -1,9 +1,10 @@
 /** What there is to measure with: the next reading is sought among these. Kept on the device, for all jobs. */
 import { gaugeKind } from '../../job/gauges.ts';
-import type { Job } from '../../job/schema.ts';
-import { kindsAtHand, SHOP_KINDS, withKind } from '../../job/shopGauges.ts';
+import type { GaugeType, Job } from '../../job/schema.ts';
+import { kindsAtHand, ownGauge, SHOP_KINDS, withKind } from '../../job/shopGauges.ts';
 import type { Bench } from '../../store/bench.ts';
 import { shopStore } from '../../store/shop.ts';
+import { changeShop, saveShopFile } from '../../store/shopFile.ts';
 import { useShop } from '../../store/useShop.ts';
 import { Disclosure } from '../parts/Disclosure.tsx';
 
@@ -34,7 +35,6 @@ function inSentence(name: string): string {
 
 function Kinds({ job }: { readonly job: Job }) {
   const shop = useShop((state) => state.shop);
-  const change = shopStore.getState().change;
   const ticked = kindsAtHand(shop, job);
   return (
     <fieldset className="kinds">
@@ -44,10 +44,7 @@ function Kinds({ job }: { readonly job: Job }) {
           <input
             type="checkbox"
             checked={ticked.includes(type)}
-            onChange={({ target }) => {
-              const { checked } = target;
-              change((now) => withKind(now, job, type, checked));
-            }}
+            onChange={({ target }) => tick(job, type, target.checked)}
           />
           {name}
         </label>
@@ -55,6 +52,19 @@ function Kinds({ job }: { readonly job: Job }) {
       <p className="soft">
         The next reading is sought with these. Kept on this device, for every job.
       </p>
+      {shop?.gauges !== undefined && (
+        <button type="button" className="link-button" onClick={() => void saveShopFile(shop)}>
+          save this list to a file
+        </button>
+      )}
     </fieldset>
   );
+}
+
+/** A gauge with figures of its own is told of when it goes, with the way back. */
+function tick(job: Job, type: GaugeType, at: boolean): void {
+  const { shop, change } = shopStore.getState();
+  const own = at ? undefined : ownGauge(shop, type);
+  if (own === undefined) change((now) => withKind(now, job, type, at));
+  else changeShop((now) => withKind(now, job, type, at), `${own.name} is no longer at hand.`);
 }

@@ -5,7 +5,6 @@ export function Words({ text }: { readonly text: string }) {
   // Every second part is a pair: the pattern has one group.
   return text.split(PAIR).map((part, at) =>
     at % 2 === 1 ? (
-      // biome-ignore lint/suspicious/noArrayIndexKey: parts of one text keep their places
       <span key={at} className="unbroken">
         {part}
       </span>
