@@ -32,8 +32,8 @@ export function whatNext(p: Posterior, asked: MapAsked, hand: readonly AtHand[])
 const TOLD = 5;
 
 /**
- * Single readings worth taking, the best first, each next one the best once those before it are taken: five of them do
- * most together, and no two do the same work. `after` is what each would do by itself.
+ * Single readings worth taking, the best first: together they do most, and no two do the same work. `after` is what each
+ * would do by itself.
  *
  * @param hand gauges that may be used
  * @param told how many at most

@@ -109,12 +109,16 @@ export function knownShapeAlong(share: number, worn: number = USUAL.worn.median)
   };
 }
 
-/** Where nothing was learned: median of each figure's weak prior, and its spread as a factor (natural log). */
+/**
+ * Where nothing was learned: median of each figure's prior, and its spread as a factor (natural log). Narrow enough that
+ * five readings more do not throw the figures about, or a map would look less sure for having been measured where it
+ * pays (tests/laws/next); wide enough for bores from nearly round to worn by half a millimetre (tests/laws/calibration).
+ */
 export const USUAL = {
-  lobe: { median: 0.03, spread: 1.3 },
-  size: { median: 0.03, spread: 1.3 },
+  lobe: { median: 0.03, spread: 0.75 },
+  size: { median: 0.03, spread: 1.0 },
   /** Share of the bore's length. */
-  length: { median: 0.5, spread: 0.5 },
-  local: { median: 0.004, spread: 0.9 },
+  length: { median: 0.5, spread: 0.36 },
+  local: { median: 0.004, spread: 0.35 },
   worn: { median: 0.15, spread: 1 },
 } as const;

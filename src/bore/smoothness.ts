@@ -16,9 +16,6 @@ const MOST = 150;
 /** How far the noise may be from what was stated, or from the gauge's typical figure (natural log, 1 sd). */
 const NOISE_STATED = 0.15;
 const NOISE_TYPICAL = 0.5;
-/** How much more dented than likeliest the wall is taken to be: for its bands, and where single readings are judged. */
-const GOUGED = 3;
-const JUDGED = 2;
 
 export function usualSmoothness(length: number): Smoothness {
   return {
@@ -49,15 +46,9 @@ export function learnSmoothness(
   return { ...beside, spots: { places, without: settledOn(plain, given) } };
 }
 
-/**
- * What single readings are judged by: no place is a spot, since a reading that stands off would be its own excuse, and
- * the wall no more dented than gouged readings by themselves make it out to be.
- */
+/** What single readings are judged by: no place is a spot, since a reading that stands off would be its own excuse. */
 export function forJudging(s: Smoothness): Smoothness {
-  const { spots, ...all } = s;
-  if (spots !== undefined) return forJudging(spots.without);
-  const kept = s.fixed || s.given?.local !== undefined;
-  return kept ? s : { ...all, local: (JUDGED / GOUGED) * s.local };
+  return s.spots === undefined ? s : s.spots.without;
 }
 
 /** Learned for that purpose. */
@@ -66,7 +57,7 @@ export function learnForJudging(
   nominalRadius: number,
   given: GivenSmoothness = {},
 ): Smoothness {
-  return forJudging(settledOn(likeliest(full, nominalRadius, given, []), given));
+  return settledOn(likeliest(full, nominalRadius, given, []), given);
 }
 
 function settledOn(likeliest: Smoothness, given: GivenSmoothness): Smoothness {
@@ -123,7 +114,7 @@ export function stating(learned: Smoothness, given: GivenSmoothness): Smoothness
  * are no spots: they are in few places of the wall, and the likeliest figure for the whole wall is theirs spread thin.
  */
 function humbler(s: Smoothness): Smoothness {
-  return { ...s, length: 0.75 * s.length, size: 1.2 * s.size, local: GOUGED * s.local };
+  return { ...s, length: 0.75 * s.length, size: 1.2 * s.size, local: 2 * s.local };
 }
 
 function figures(x: readonly number[]): Smoothness {

@@ -480,10 +480,11 @@ describe('few readings still give what can be given, and say what is missing', (
       ).toBe(true);
   });
 
-  it('a full survey says only that diameters cannot tell the sides', () => {
+  it('a full survey says only that diameters cannot tell the sides, and what lies between the clocks', () => {
     const found = survey({ taken: all, ...STATED });
-    expect(found.blindSpots).toHaveLength(1);
+    expect(found.blindSpots).toHaveLength(2);
     expect(found.blindSpots[0]!.text).toMatch(/^Diameters cannot show which side is worn/);
+    expect(found.blindSpots[1]!.text).toMatch(/^A dent between the clock positions/);
   });
 
   it('no reading, and no length, are said and give no surface', () => {
