@@ -1,7 +1,7 @@
 /** `npm run -s roundhand -- <command>`: main(argv) -> exit code. 0 done, 1 the input is at fault, 2 wrong usage. */
 import { parseArgs } from 'node:util';
 import { readInput } from './readInput.ts';
-import { OPTIONS, type Options, type Said, UsageError } from './usage.ts';
+import { CSV_ONLY, OPTIONS, type Options, type Said, UsageError } from './usage.ts';
 
 const USAGE = `Roundhand, on the command line.
 
@@ -39,20 +39,7 @@ export interface Streams {
 
 /** Which options each command takes. */
 const TAKES: Readonly<Record<string, readonly (keyof Options)[]>> = {
-  report: [
-    'bore',
-    'survey',
-    'json',
-    'nominal',
-    'length',
-    'bushing',
-    'press-fit',
-    'units',
-    'accuracy',
-    'part-temp',
-    'gauge-temp',
-    'shop',
-  ],
+  report: ['bore', 'survey', 'json', ...CSV_ONLY, 'shop'],
   fit: ['feature', 'criterion', 'filter', 'units'],
 };
 

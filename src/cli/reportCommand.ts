@@ -16,18 +16,7 @@ import { readInput } from './readInput.ts';
 import { type Choice, chosen, matrix, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
 import { temperatureOption } from './temperatureOption.ts';
-import { type Options, type Said, UsageError } from './usage.ts';
-
-const CSV_ONLY = [
-  'nominal',
-  'length',
-  'bushing',
-  'press-fit',
-  'units',
-  'accuracy',
-  'part-temp',
-  'gauge-temp',
-] as const;
+import { CSV_ONLY, type Options, type Said, UsageError } from './usage.ts';
 
 export function reportCommand(bytes: Buffer, file: string, options: Options): Said {
   const name = basename(file);

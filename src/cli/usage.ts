@@ -28,6 +28,18 @@ export const OPTIONS = {
   help: { type: 'boolean', short: 'h' },
 } as const;
 
+/** What goes with a CSV of readings or points; a job says it itself. */
+export const CSV_ONLY = [
+  'nominal',
+  'length',
+  'bushing',
+  'press-fit',
+  'units',
+  'accuracy',
+  'part-temp',
+  'gauge-temp',
+] as const;
+
 export type Options = {
   [K in keyof typeof OPTIONS]?: (typeof OPTIONS)[K]['type'] extends 'string' ? string : boolean;
 };

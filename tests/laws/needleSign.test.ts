@@ -6,20 +6,13 @@ import { describe, expect, it } from 'vitest';
 import { design } from '../../src/bore/design.ts';
 import { needlesTurned } from '../../src/bore/needleSign.ts';
 import { learnSmoothness } from '../../src/bore/smoothness.ts';
-import type { SetupPrior, Sighting } from '../../src/bore/types.ts';
+import type { Sighting } from '../../src/bore/types.ts';
 import { seededRandom } from '../../src/num/random.ts';
 import { clocks, depthsWithin, IDEAL, lobe, round, sum } from '../fixtures/bores.ts';
+import { SPINDLE } from '../fixtures/simulated.ts';
 
 const LENGTH = 50;
 const RADIUS = 30;
-const SPINDLE: SetupPrior = {
-  sign: 1,
-  offset: 1,
-  lean: 0.02,
-  zero: Number.NaN,
-  zeroSd: 2,
-  resetEachDepth: false,
-};
 
 /** @param really sense in which the needle turns, beside +1 as it is said to */
 function turned(seed: number, oval: number, really: 1 | -1): number[] {

@@ -27,6 +27,7 @@ import {
   throughout,
   wornBore,
 } from '../../src/practice/wear.ts';
+import { SPINDLE } from '../fixtures/simulated.ts';
 
 const LENGTH = 50;
 const SMOOTH: Smoothness = {
@@ -37,14 +38,6 @@ const SMOOTH: Smoothness = {
   noise: 1.2,
   worn: 0.1,
   fixed: false,
-};
-const SPINDLE: SetupPrior = {
-  sign: 1,
-  offset: 1,
-  lean: 0.02,
-  zero: Number.NaN,
-  zeroSd: 2,
-  resetEachDepth: false,
 };
 
 const sighting = (instrument: Sighting['instrument'], theta: number, z: number): Sighting => ({
