@@ -59,9 +59,9 @@ function saidAlready(one: OpenQuestion, named: readonly Pattern[]): boolean {
 
 const OPEN: Readonly<Record<OpenQuestion, string>> = {
   sides:
-    'Egg or oval cannot be told: diameters alone do not show which side wore. The wall at both ends of the long way would.',
+    'Diameters alone cannot part an egg from an oval, or show which side wore. The wall at both ends of the long way would.',
   'sides-weak':
-    'Egg or oval cannot be told: the one-sided readings do not know well enough where the old centre was. Read the ' +
+    'The one-sided readings cannot part an egg from an oval: where the old centre was is not known well enough. Read the ' +
     'wall on a boss that is round outside, or sweep rim, middle and bottom in one set-up.',
   along:
     'The shape along the depth cannot be told: two fit alike, and readings at more depths would part them.',
