@@ -6,7 +6,7 @@
 import { interpolateLab, lab, piecewise, rgb } from 'd3';
 import type { Steps } from './steps.ts';
 
-export type Theme = 'light' | 'dark';
+export type Theme = 'light' | 'dark' | 'sunlight';
 
 /** Everything that a drawing needs besides the bands; CSS colours. */
 export interface Palette {
@@ -57,7 +57,27 @@ const DARK: Palette = {
   bossCut: '#6d6455',
 };
 
-const PALETTES: Readonly<Record<Theme, Palette>> = { light: LIGHT, dark: DARK };
+/** Black on white, for a screen in the sun. */
+const SUNLIGHT: Palette = {
+  paper: '#ffffff',
+  ink: '#000000',
+  inkSoft: '#1c1c1c',
+  ground: '#ffffff',
+  frame: '#000000',
+  unknown: '#e4e4e4',
+  lineOnPale: '#000000',
+  lineOnStrong: '#ffffff',
+  copperText: '#8a3200',
+  tealText: '#00474f',
+  boss: '#d9d9d9',
+  bossCut: '#b8b8b8',
+};
+
+const PALETTES: Readonly<Record<Theme, Palette>> = {
+  light: LIGHT,
+  dark: DARK,
+  sunlight: SUNLIGHT,
+};
 
 /** From the first band beside paper to the farthest from right. */
 const RAMPS: Readonly<Record<Theme, { high: readonly string[]; low: readonly string[] }>> = {
@@ -68,6 +88,10 @@ const RAMPS: Readonly<Record<Theme, { high: readonly string[]; low: readonly str
   dark: {
     high: ['#7a4f30', '#ad6430', '#de8238', '#f9ab68', '#ffd9b0'],
     low: ['#3d6866', '#3e8b8c', '#4fb3b2', '#8bd8d2', '#d0f5ee'],
+  },
+  sunlight: {
+    high: ['#ffc58f', '#f2964a', '#d0681a', '#963d00', '#4f1d00'],
+    low: ['#b5e3df', '#6fbfc0', '#2c929b', '#045f6e', '#002f3d'],
   },
 };
 

@@ -10,6 +10,18 @@ export interface Turn {
   readonly elevation: number;
 }
 export type SectionName = 'measure' | 'read' | 'plan' | 'show';
+/** What can be laid over the drawing. */
+export type Overlay =
+  | 'readings'
+  | 'target'
+  | 'metal-off'
+  | 'low'
+  | 'zones'
+  | 'circles'
+  | 'first-pass'
+  | 'bushing';
+/** The four steps of the story that Show tells. */
+export type StoryStep = 'new' | 'worn' | 'work' | 'done';
 /** A place on the wall: radians clockwise from 12 seen from face A, mm from face A. */
 export interface Place {
   readonly theta: number;
@@ -29,6 +41,12 @@ export interface Session {
   readonly survey: number;
   /** Survey laid over the shown one as a ghost; null none. */
   readonly ghost: number | null;
+  /** Share of the way from the shown survey to the ghost that the drawing shows. */
+  readonly sweep: number;
+  /** Overlays that were switched by hand; one that is not named goes with the section being read. */
+  readonly overlays: Readonly<Partial<Record<Overlay, boolean>>>;
+  /** Step of the story that the drawing shows; null: none was pointed at. */
+  readonly story: StoryStep | null;
   readonly cursor: Place | null;
   /** 0 the hole, 1 the flat map. */
   readonly roll: number;
@@ -64,6 +82,9 @@ export const FIRST_LOOK: Session = {
   bore: 0,
   survey: 0,
   ghost: null,
+  sweep: 0,
+  overlays: {},
+  story: null,
   cursor: null,
   roll: 0,
   exaggeration: null,

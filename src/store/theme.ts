@@ -1,9 +1,9 @@
-/** Light, dark, or as the system has it; kept in this browser alone, not with any job. */
+/** Light, dark, sunlight, or as the system has it; kept in this browser alone, not with any job. */
 import { create } from 'zustand';
 
 const THEME_KEY = 'roundhand-theme';
-export type Wanted = 'light' | 'dark' | 'system';
-export type Shown = 'light' | 'dark';
+export type Shown = 'light' | 'dark' | 'sunlight';
+export type Wanted = Shown | 'system';
 
 export interface ThemeState {
   readonly wanted: Wanted;
@@ -22,7 +22,7 @@ function shownFor(wanted: Wanted): Shown {
 function kept(): Wanted {
   try {
     const text = localStorage.getItem(THEME_KEY);
-    return text === 'light' || text === 'dark' ? text : 'system';
+    return text === 'light' || text === 'dark' || text === 'sunlight' ? text : 'system';
   } catch {
     return 'system'; // no storage in this browser
   }

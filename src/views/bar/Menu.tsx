@@ -72,6 +72,7 @@ const ADDS: readonly { kind: Feature['kind']; text: string }[] = [
 const THEMES: readonly { value: Wanted; text: string }[] = [
   { value: 'system', text: 'as the device' },
   { value: 'light', text: 'light' },
+  { value: 'sunlight', text: 'sunlight' },
   { value: 'dark', text: 'dark' },
 ];
 const UNITS: readonly { value: Units; text: string }[] = [
