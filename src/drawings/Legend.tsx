@@ -44,7 +44,14 @@ export function Legend({ legend, theme, width, low, id }: Props) {
       <defs>
         <HatchPattern id={`${id}-hatch`} palette={palette} />
       </defs>
-      <Bar legend={legend} across={across} top={top} height={bar} />
+      <Bar
+        legend={legend}
+        across={across}
+        top={top}
+        height={bar}
+        id={`${id}-ramp`}
+        colour={palette.frame}
+      />
       <g fill="none" stroke={palette.frame}>
         <rect x={0.5} y={top} width={across} height={bar} />
         <rect x={middle - HATCHED / 2} y={top} width={HATCHED} height={bar} fill={palette.paper} />
@@ -72,20 +79,28 @@ interface BarProps {
   readonly across: number;
   readonly top: number;
   readonly height: number;
+  /** Id of the gradient. */
+  readonly id: string;
+  readonly colour: string;
 }
 
-function Bar({ legend, across, top, height }: BarProps) {
-  const wide = across / legend.bands.length;
-  return legend.bands.map((colour, i) => (
-    <rect
-      key={legend.edges[i] ?? 'last'}
-      x={round(i * wide)}
-      y={top}
-      width={round(wide + 0.3)}
-      height={height}
-      fill={colour}
-    />
-  ));
+function Bar({ legend, across, top, height, id, colour }: BarProps) {
+  const last = legend.colours.length - 1;
+  return (
+    <>
+      <linearGradient id={id}>
+        {legend.colours.map((one, i) => (
+          <stop key={i / last} offset={round(i / last)} stopColor={one} />
+        ))}
+      </linearGradient>
+      <rect x={0.5} y={top} width={across} height={height} fill={`url(#${id})`} />
+      <g stroke={colour}>
+        {legend.edges.map(({ share, text }) => (
+          <path key={text} d={`M${round(share * across)} ${top + height}v-4`} />
+        ))}
+      </g>
+    </>
+  );
 }
 
 interface EdgesProps {
@@ -95,19 +110,18 @@ interface EdgesProps {
   readonly colour: string;
 }
 
-/** The figures at the edges of bands, as many as there is room for, dropped from the middle outwards. */
-function Edges({ legend, across, y, colour }: EdgesProps) {
-  const { edges, bands } = legend;
-  const wide = across / bands.length;
-  const longest = Math.max(1, ...edges.map((edge) => edge.length));
+/** The figures at the contours, as many as there is room for, dropped from the middle outwards. */
+function Edges({ legend: { edges }, across, y, colour }: EdgesProps) {
+  const wide = across / (edges.length + 1);
+  const longest = Math.max(1, ...edges.map(({ text }) => text.length));
   const every = Math.max(1, Math.ceil(((longest + 0.6) * LETTER * SIZE) / wide));
-  const low = edges.findIndex((edge) => edge.startsWith('+'));
+  const low = edges.findIndex(({ text }) => text.startsWith('+'));
   const middle = low < 0 ? edges.length : low;
   const shown = (i: number) => (i >= middle ? i - middle : middle - 1 - i) % every === 0;
-  return edges.map((edge, i) =>
+  return edges.map(({ share, text }, i) =>
     shown(i) ? (
-      <text key={edge} x={round((i + 1) * wide)} y={y} textAnchor="middle" fill={colour}>
-        {edge}
+      <text key={text} x={round(share * across)} y={y} textAnchor="middle" fill={colour}>
+        {text}
       </text>
     ) : null,
   );
@@ -136,8 +150,8 @@ function Sides({ legend, theme, across, low }: SidesProps) {
     );
   }
   const ends = [
-    { text: legend.high?.short, x: 5, anchor: 'start', ground: legend.bands[0] },
-    { text: legend.low?.short, x: across - 5, anchor: 'end', ground: legend.bands.at(-1) },
+    { text: legend.high?.short, x: 5, anchor: 'start', ground: legend.colours[0] },
+    { text: legend.low?.short, x: across - 5, anchor: 'end', ground: legend.colours.at(-1) },
   ] as const;
   return ends.map(({ text, x, anchor, ground = '#000' }) => (
     <text

@@ -1,8 +1,9 @@
-import { bandColours, levelColours, paletteOf, type Theme } from '../figures/colour.ts';
+import { colourRamp, levelColours, paletteOf, type Theme } from '../figures/colour.ts';
 import type { Point, Polyline } from '../figures/contours.ts';
 import type { MapFigure, Rings } from '../figures/map.ts';
 import type { MapFrame } from '../figures/mapFrame.ts';
-import { pathOf } from './ink.ts';
+import { RAMP_COLOURS, shadingImage } from '../figures/shadingImage.ts';
+import { pathOf, round } from './ink.ts';
 import { SureLine } from './SureLine.tsx';
 
 interface Props {
@@ -16,7 +17,8 @@ interface Props {
 /** The wall's colours, contour lines (unbroken high, dashed low) and hatching, from the plot's own corner. */
 export function MapShading({ map, frame, theme, hatch }: Props) {
   const palette = paletteOf(theme);
-  const colours = bandColours(map.steps, theme);
+  const ramp = colourRamp(map.steps, theme, RAMP_COLOURS);
+  const image = shadingImage(map.shade, ramp, palette.unknown);
   const lineColours = levelColours(map.steps, theme);
   const fill = (rings: Rings) =>
     rings.map((ring) => pathOf(ring, true, frame.scaleX, frame.scaleY)).join('');
@@ -28,10 +30,14 @@ export function MapShading({ map, frame, theme, hatch }: Props) {
     );
   return (
     <>
-      <rect width={frame.across} height={frame.down} fill={colours[0]} />
-      {map.above.map((rings, i) => (
-        <path key={map.steps.levels[i]} d={fill(rings)} fill={colours[i + 1]} fillRule="evenodd" />
-      ))}
+      <image
+        href={image.href}
+        x={round((frame.across * (1 - image.wide)) / 2)}
+        y={round((frame.down * (1 - image.high)) / 2)}
+        width={round(frame.across * image.wide)}
+        height={round(frame.down * image.high)}
+        preserveAspectRatio="none"
+      />
       {map.unknown.length > 0 && (
         <path d={fill(map.unknown)} fill={palette.unknown} fillRule="evenodd" />
       )}

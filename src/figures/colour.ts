@@ -1,6 +1,6 @@
 /**
- * The drawing's colours: copper for metal to take off, paper for right, teal for metal missing, stepped at the
- * contours. The further from right, the further from paper in lightness, so that the order is kept in black and
+ * The drawing's colours: copper for metal to take off, paper for right, teal for metal missing, one running into
+ * the other; the contours step them. The further from right, the further from paper in lightness, so that the order is kept in black and
  * white; which side of right is told there by the lines (unbroken for high, dashed for low) and by signs.
  */
 import { interpolateLab, lab, piecewise, rgb } from 'd3';
@@ -87,7 +87,7 @@ const RAMPS: Readonly<Record<Theme, { high: readonly string[]; low: readonly str
   },
   dark: {
     high: ['#7a4f30', '#ad6430', '#de8238', '#f9ab68', '#ffd9b0'],
-    low: ['#3d6866', '#3e8b8c', '#4fb3b2', '#8bd8d2', '#d0f5ee'],
+    low: ['#3d6866', '#3e8b8c', '#4cb1b0', '#84d4cd', '#d9fbf4'],
   },
   sunlight: {
     high: ['#ffc58f', '#f2964a', '#d0681a', '#963d00', '#4f1d00'],
@@ -112,27 +112,52 @@ export function bandReach(band: number, steps: Steps): number {
   return 0;
 }
 
-/** Bands of at least this many steps use the whole ramp, so that a nearly right bore does not look dreadful. */
+/** Walls of fewer steps do not use the whole ramp, so that a nearly right bore does not look dreadful. */
 const FULL_AT = 4;
+/** Below 1 a little wear shows more: half of the ramp is spent on the first 40 % of the way. */
+const BEND = 0.75;
 
-/**
- * Colour of each band, levels.length + 1 of them, high side first. Both sides share one scale: as many steps
- * from right are as strong a colour. A wall that is nowhere right spends the ramp on the steps that it has.
- */
-export function bandColours(steps: Steps, theme: Theme): string[] {
-  const reaches = Array.from({ length: steps.levels.length + 1 }, (_, band) =>
-    bandReach(band, steps),
+/** Between which distances from right the ramp is spent, mm per side. */
+function reachOf(steps: Steps): { from: number; to: number } {
+  const { levels, step } = steps;
+  const sizes = Array.from({ length: levels.length + 1 }, (_, band) =>
+    Math.abs(bandReach(band, steps)),
   );
-  const sizes = reaches.map(Math.abs);
+  // A wall that is nowhere right spends the ramp on the steps that it has.
   const near = Math.max(1, Math.min(...sizes));
   const far = Math.max(near + FULL_AT - 1, ...sizes);
-  const high = piecewise(interpolateLab, [...RAMPS[theme].high]);
-  const low = piecewise(interpolateLab, [...RAMPS[theme].low]);
-  return reaches.map((reach) => {
-    if (reach === 0) return PALETTES[theme].paper;
-    const share = (Math.abs(reach) - near) / (far - near);
-    return rgb(reach < 0 ? high(share) : low(share)).formatHex();
-  });
+  return { from: (near - 1) * step, to: (far + 0.5) * step };
+}
+
+/** The colour of a deviation of `e` mm; both sides share one scale: as far from right is as strong. */
+export function colourOf(steps: Steps, theme: Theme): (e: number) => string {
+  const { from, to } = reachOf(steps);
+  const { paper } = PALETTES[theme];
+  const high = piecewise(interpolateLab, [paper, ...RAMPS[theme].high]);
+  const low = piecewise(interpolateLab, [paper, ...RAMPS[theme].low]);
+  return (e) => {
+    const share = Math.min(1, Math.max(0, (Math.abs(e) - from) / (to - from))) ** BEND;
+    return rgb(e < 0 ? high(share) : low(share)).formatHex();
+  };
+}
+
+/** The colours of a wall in a row, evenly over its deviations. */
+export interface Ramp {
+  /** Deviations of the first and the last colour, mm per side. */
+  readonly from: number;
+  readonly to: number;
+  readonly colours: readonly string[];
+}
+
+export function colourRamp(steps: Steps, theme: Theme, count: number): Ramp {
+  const { levels, step } = steps;
+  const from = (levels[0] ?? 0) - step;
+  const to = (levels[levels.length - 1] ?? 0) + step;
+  const colour = colourOf(steps, theme);
+  const colours = Array.from({ length: count }, (_, i) =>
+    colour(from + ((to - from) * i) / (count - 1)),
+  );
+  return { from, to, colours };
 }
 
 /** Relative luminance as WCAG 2.2 defines it. */
@@ -163,8 +188,8 @@ export function difference(a: string, b: string): number {
   return Math.hypot(one.l - two.l, one.a - two.a, one.b - two.b);
 }
 
-/** Line colour of each level, seen against the bands on both sides of it. */
+/** Line colour of each level, seen against the wall's colour there. */
 export function levelColours(steps: Steps, theme: Theme): string[] {
-  const bands = bandColours(steps, theme);
-  return steps.levels.map((_, i) => lineOver([bands[i]!, bands[i + 1]!], theme));
+  const colour = colourOf(steps, theme);
+  return steps.levels.map((level) => lineOver([colour(level)], theme));
 }

@@ -1,13 +1,13 @@
 /** The key to the colours, as data. */
-import { bandColours, bandReach, type Theme } from './colour.ts';
+import { bandReach, colourRamp, type Theme } from './colour.ts';
 import { MAP_UNIT_NAME, type Steps } from './steps.ts';
 import type { Wall } from './wall.ts';
 
 export interface LegendFigure {
-  /** From the highest metal to the lowest. */
-  readonly bands: readonly string[];
-  /** What is written at the edge between band i and band i + 1: `−2`, `+0.5`. */
-  readonly edges: readonly string[];
+  /** Evenly from the highest metal to the lowest. */
+  readonly colours: readonly string[];
+  /** Where the contours lie on that way, as shares, and what is written there: `−2`, `+0.5`. */
+  readonly edges: readonly { readonly share: number; readonly text: string }[];
   readonly unit: string;
   /** What copper and teal mean; null where the wall has none of it. */
   readonly high: Side | null;
@@ -19,6 +19,9 @@ interface Side {
   /** The same in a word or two. */
   readonly short: string;
 }
+
+/** Colours that the key runs through. */
+const COLOURS = 33;
 
 const WORDS: Readonly<Record<Wall['about'], { high: Side; low: Side }>> = {
   target: {
@@ -35,9 +38,13 @@ export function legendFigure(steps: Steps, theme: Theme, about: Wall['about']): 
   const { levels, step, stepInUnits, units } = steps;
   const has = (sign: number) =>
     [0, levels.length].some((band) => sign * bandReach(band, steps) > 0);
+  const { from, to, colours } = colourRamp(steps, theme, COLOURS);
   return {
-    bands: bandColours(steps, theme),
-    edges: levels.map((level) => signed(Math.round(level / step) * stepInUnits)),
+    colours,
+    edges: levels.map((level) => ({
+      share: (level - from) / (to - from),
+      text: signed(Math.round(level / step) * stepInUnits),
+    })),
     unit: `${MAP_UNIT_NAME[units]} per side`,
     high: has(-1) ? WORDS[about].high : null,
     low: has(1) ? WORDS[about].low : null,

@@ -10,7 +10,7 @@ import { contourer, type Frame, type Point, type Polyline } from './contours.ts'
 import { type Mark, marksOf, nextMarks } from './marks.ts';
 import { doubtField } from './mesh.ts';
 import { KEEPOUT_NAMES } from './place.ts';
-import { resample, turned } from './sample.ts';
+import { resample, type Sampled, turned } from './sample.ts';
 import {
   chooseSteps,
   MAP_UNIT,
@@ -53,8 +53,8 @@ export interface MapFigure extends Frame {
   readonly units: Units;
   readonly about: Wall['about'];
   readonly steps: Steps;
-  /** What lies at and above each level, in the order of painting; below the first level is all that is known. */
-  readonly above: readonly Rings[];
+  /** Deviations to be coloured. */
+  readonly shade: Sampled;
   readonly lines: readonly { readonly level: number; readonly lines: readonly Polyline[] }[];
   /**
    * Edges of the metal that is sure to come off, and of what possibly may: it lies to the right of the way that they
@@ -153,7 +153,7 @@ function shading(wall: Wall, steps: Steps, cut: number, frame: Frame) {
   };
   const nothing = { ...e, values: e.values.map((value) => (Number.isNaN(value) ? 1 : 0)) };
   return {
-    above: steps.levels.map((level) => shape.regionAbove(level)),
+    shade: e,
     lines: steps.levels.map((level) => ({ level, lines: shape.linesAt(level) })),
     sure: edge(1),
     possible: edge(-1),

@@ -1,15 +1,15 @@
 import { lab, rgb } from 'd3';
 import { describe, expect, it } from 'vitest';
 import {
-  bandColours,
-  bandReach,
+  colourOf,
+  colourRamp,
   contrast,
   difference,
   levelColours,
   paletteOf,
   type Theme,
 } from '../../src/figures/colour.ts';
-import { bandOf, chooseSteps, type Steps } from '../../src/figures/steps.ts';
+import { chooseSteps, type Steps } from '../../src/figures/steps.ts';
 
 /**
  * Machado, Oliveira and Fernandes, "A Physiologically-based Model for Simulation of Color Vision Deficiency",
@@ -48,7 +48,15 @@ function steps(high: number, low: number): Steps {
   return { units: 'in', step: 1, stepInUnits: 1, levels };
 }
 
-const THEMES: readonly Theme[] = ['light', 'dark'];
+const THEMES: readonly Theme[] = ['light', 'dark', 'sunlight'];
+
+/** The colours in the middles between contours, from high to low, each with how far it is from right in steps. */
+function middles(count: number, theme: Theme): { e: number; colour: string }[] {
+  const colour = colourOf(steps(count, count), theme);
+  const out = [];
+  for (let e = -count - 0.5; e <= count + 0.5; e++) out.push({ e, colour: colour(e) });
+  return out;
+}
 
 describe('the colours of deviation', () => {
   it('knows the matrices: white stays white to all eyes', () => {
@@ -62,80 +70,86 @@ describe('the colours of deviation', () => {
     ).toBeLessThan(0.5 * usual);
   });
 
-  it.each(THEMES)('%s: every band can be told from its neighbours by all eyes', (theme) => {
+  it.each(THEMES)('%s: a step further is another colour to all eyes', (theme) => {
     for (const count of [2, 4, 7]) {
-      const colours = bandColours(steps(count, count), theme);
+      const colours = middles(count, theme);
       for (const [name, matrix] of Object.entries(SIGHT)) {
         for (let i = 0; i + 1 < colours.length; i++) {
-          const apart = difference(seen(colours[i]!, matrix), seen(colours[i + 1]!, matrix));
+          const [a, b] = [colours[i]!, colours[i + 1]!];
+          const apart = difference(seen(a.colour, matrix), seen(b.colour, matrix));
           // Two of Lab (1976) can just be told side by side; a contour line runs between them besides.
-          expect(apart, `${name} ${colours[i]} ${colours[i + 1]}`).toBeGreaterThan(6);
+          expect(apart, `${name} ${a.e} ${b.e}`).toBeGreaterThan(6);
         }
       }
     }
   });
 
   it.each(THEMES)('%s: high is never taken for low by any eyes', (theme) => {
-    const colours = bandColours(steps(7, 7), theme);
-    const high = colours.slice(0, 7);
-    const low = colours.slice(8);
+    // A whole step from right and more: nearer, both are paper.
+    const colours = middles(7, theme).filter(({ e }) => Math.abs(e) > 1);
     for (const [name, matrix] of Object.entries(SIGHT)) {
-      for (const a of high) {
-        for (const b of low) {
-          const apart = difference(seen(a, matrix), seen(b, matrix));
-          expect(apart, `${name} ${a} ${b}`).toBeGreaterThan(10);
+      for (const a of colours.filter(({ e }) => e < 0)) {
+        for (const b of colours.filter(({ e }) => e > 0)) {
+          const apart = difference(seen(a.colour, matrix), seen(b.colour, matrix));
+          expect(apart, `${name} ${a.e} ${b.e}`).toBeGreaterThan(10);
         }
       }
     }
   });
 
   it.each(THEMES)('%s: further from right is further from paper in black and white', (theme) => {
-    const spec = steps(7, 7);
-    const colours = bandColours(spec, theme);
-    const away = theme === 'light' ? -1 : 1;
-    for (let i = 0; i + 1 < colours.length; i++) {
-      const outward = bandReach(i + 1, spec) > 0 ? 1 : -1;
-      const change = lab(colours[i + 1]!).l - lab(colours[i]!).l;
-      expect(outward * away * change, colours[i]).toBeGreaterThan(2);
+    const away = theme === 'dark' ? 1 : -1;
+    for (const side of [-1, 1]) {
+      const colour = colourOf(steps(7, 7), theme);
+      for (let size = 0; size < 7; size += 0.25) {
+        const change = lab(colour(side * (size + 0.25))).l - lab(colour(side * size)).l;
+        // A quarter of a step; colours are whole numbers of 0 to 255.
+        expect(away * change, `${side * size}`).toBeGreaterThan(0.3);
+      }
     }
   });
 
   it('gives as many steps from right the same strength on either side', () => {
-    const spec = steps(2, 6);
-    const colours = bandColours(spec, 'light');
-    const full = bandColours(steps(6, 6), 'light');
-    expect(colours).toEqual(full.slice(4));
-    expect(colours[bandColours(steps(2, 6), 'light').indexOf(paletteOf('light').paper)]).toBe(
-      colours[2],
-    );
+    const [few, many] = [colourOf(steps(2, 6), 'light'), colourOf(steps(6, 6), 'light')];
+    for (const e of [-2.4, -1, -0.1, 0, 0.7, 3, 6]) expect(few(e), `${e}`).toBe(many(e));
+    expect(few(0)).toBe(paletteOf('light').paper);
   });
 
-  it('spends the ramp on the bands that a wholly low wall has', () => {
+  it('spends the ramp on the steps that a wholly low wall has', () => {
     const spec: Steps = { units: 'in', step: 1, stepInUnits: 1, levels: [20, 21, 22, 23, 24] };
-    const colours = bandColours(spec, 'light');
-    expect(colours).toHaveLength(6);
-    for (let i = 1; i + 1 < colours.length; i++) {
-      expect(difference(colours[i]!, colours[i + 1]!)).toBeGreaterThan(8);
+    const colour = colourOf(spec, 'light');
+    for (let e = 19.5; e < 24; e++) {
+      expect(difference(colour(e), colour(e + 1)), `${e}`).toBeGreaterThan(8);
     }
   });
 
   it('never paints a wall of one wrong size as right', () => {
     for (const e of [0.5, -0.5]) {
-      const { levels } = chooseSteps(e, e, 'in');
-      const colours = bandColours(chooseSteps(e, e, 'in'), 'light');
-      expect(colours[bandOf(e, levels)]).not.toBe(paletteOf('light').paper);
+      const colour = colourOf(chooseSteps(e, e, 'in'), 'light')(e);
+      expect(difference(colour, paletteOf('light').paper)).toBeGreaterThan(6);
     }
-    const right = chooseSteps(-0.001, 0.001, 'in');
-    expect(bandColours(right, 'light')[bandOf(0, right.levels)]).toBe(paletteOf('light').paper);
+    const right = colourOf(chooseSteps(-0.001, 0.001, 'in'), 'light');
+    expect(right(0)).toBe(paletteOf('light').paper);
   });
 
-  it.each(THEMES)('%s: contour lines stand 3 to 1 off the bands on both sides', (theme) => {
+  it('lays the ramp evenly over all levels and a step beyond', () => {
+    const spec = steps(2, 3);
+    const { from, to, colours } = colourRamp(spec, 'light', 7);
+    expect([from, to]).toEqual([-3, 4]);
+    const colour = colourOf(spec, 'light');
+    expect(colours).toEqual([-3, -11 / 6, -4 / 6, 0.5, 10 / 6, 17 / 6, 4].map(colour));
+  });
+
+  it.each(THEMES)('%s: contour lines stand 3 to 1 off the wall that they run over', (theme) => {
     for (let count = 1; count <= 9; count++) {
       const spec = steps(count, count);
-      const bands = bandColours(spec, theme);
+      const colour = colourOf(spec, theme);
       levelColours(spec, theme).forEach((line, i) => {
-        expect(contrast(line, bands[i]!), `${line} ${bands[i]}`).toBeGreaterThanOrEqual(3);
-        expect(contrast(line, bands[i + 1]!), `${line} ${bands[i + 1]}`).toBeGreaterThanOrEqual(3);
+        // Half a line's breadth to either side the wall is another twentieth of a step.
+        for (const off of [-0.05, 0, 0.05]) {
+          const wall = colour(spec.levels[i]! + off);
+          expect(contrast(line, wall), `${line} ${wall}`).toBeGreaterThanOrEqual(3);
+        }
       });
     }
   });

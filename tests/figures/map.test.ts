@@ -91,7 +91,7 @@ describe('the flat map', () => {
     const bare = mapFigure(madeSurvey({ target: false }), FACTS, 'in')!;
     expect(bare.about).toBe('average');
     expect(bare.zones).toEqual([]);
-    expect(bare.above.length).toBeGreaterThan(2);
+    expect(bare.steps.levels.length).toBeGreaterThan(2);
     expect(mapFigure({ ...madeSurvey(), surface: null }, FACTS, 'in')).toBeNull();
   });
 });
@@ -138,9 +138,12 @@ describe('labels', () => {
 
 describe('the key', () => {
   it('has a figure at each edge, signed by the action', () => {
-    const { edges, bands, unit } = legendFigure(map.steps, 'light', 'target');
-    expect(edges).toEqual(['−4', '−3', '−2', '−1', '+1', '+2', '+3', '+4']);
-    expect(bands).toHaveLength(9);
+    const { edges, unit } = legendFigure(map.steps, 'light', 'target');
+    expect(edges.map(({ text }) => text)).toEqual(['−4', '−3', '−2', '−1', '+1', '+2', '+3', '+4']);
+    // Ten steps in all, a step beyond the outermost contours on both sides.
+    expect(edges.map(({ share }) => share)).toEqual(
+      [1, 2, 3, 4, 6, 7, 8, 9].map((n) => expect.closeTo(n / 10, 9)),
+    );
     expect(unit).toBe('thou per side');
   });
 

@@ -1,12 +1,14 @@
 /**
  * How the piece is painted. Colours are written as the screen wants them (sRGB) and shaded only gently, so that
- * a band on the wall is the band of the key. Bands, contour lines and their dashes follow the same steps as the
+ * a colour on the wall is that of the key. Colours, contour lines and their dashes follow the same steps as the
  * flat map; marks on the wall (keep-outs, seat, cursor) are painted, not modelled, and cost no draw call.
  */
 
 /** Most levels and keep-outs that the paint has room for. */
 export const MOST_LEVELS = 30;
 export const MOST_KEEPOUTS = 8;
+/** Colours that the wall runs through. */
+export const RAMP_TEXELS = 256;
 
 const LIGHT = /* glsl */ `
   float lit(vec3 n, float base, float gain) {
@@ -57,7 +59,8 @@ export const WALL_FRAGMENT = /* glsl */ `
   uniform float first;
   uniform int count;
   uniform float wanted;
-  uniform vec3 bands[${MOST_LEVELS + 1}];
+  uniform sampler2D ramp;
+  uniform vec2 rampRange;
   uniform vec3 lines[${MOST_LEVELS}];
   uniform vec3 ink;
   uniform vec3 ground;
@@ -86,9 +89,11 @@ export const WALL_FRAGMENT = /* glsl */ `
     return abs(mod(phi - from + 3.14159265, 6.2831853) - 3.14159265);
   }
 
-  vec3 banded() {
-    int band = clamp(levelsTo(floor(deviation_ / step_)), 0, count);
-    return bands[band];
+  vec3 coloured() {
+    float share = (deviation_ - rampRange.x) / (rampRange.y - rampRange.x);
+    /* The first and the last colour lie in the middles of their texels. */
+    float inset = 0.5 / ${RAMP_TEXELS}.0;
+    return texture2D(ramp, vec2(mix(inset, 1.0 - inset, clamp(share, 0.0, 1.0)), 0.5)).rgb;
   }
 
   vec3 contoured(vec3 colour) {
@@ -164,7 +169,7 @@ export const WALL_FRAGMENT = /* glsl */ `
 
   void main() {
     cutHalf(place_.x);
-    vec3 colour = pointedAt(marked(edged(hatched(contoured(banded())))));
+    vec3 colour = pointedAt(marked(edged(hatched(contoured(coloured())))));
     gl_FragColor = vec4(colour * lit(normal_, 0.9, 0.13), 1.0);
   }
 `;

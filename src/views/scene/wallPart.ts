@@ -2,18 +2,21 @@
 import {
   BufferAttribute,
   BufferGeometry,
+  type DataTexture,
   DynamicDrawUsage,
   Mesh,
   ShaderMaterial,
   Sphere,
+  Vector2,
   Vector3,
   Vector4,
 } from 'three';
-import { bandColours, levelColours, paletteOf, type Theme } from '../../figures/colour.ts';
+import { colourRamp, levelColours, paletteOf, type Theme } from '../../figures/colour.ts';
 import { bendWall, type WallMesh, wallMesh } from '../../figures/mesh.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
+import { fillRamp, rampTexture } from './ramp.ts';
 import { raw } from './raw.ts';
-import { MOST_KEEPOUTS, MOST_LEVELS, WALL_FRAGMENT, WALL_VERTEX } from './shaders.ts';
+import { MOST_KEEPOUTS, MOST_LEVELS, RAMP_TEXELS, WALL_FRAGMENT, WALL_VERTEX } from './shaders.ts';
 
 export interface WallPart {
   readonly mesh: Mesh<BufferGeometry, ShaderMaterial>;
@@ -73,6 +76,7 @@ export function makeWall(piece: PieceFigure): WallPart {
     },
     dispose() {
       geometry.dispose();
+      (material.uniforms.ramp!.value as DataTexture).dispose();
       material.dispose();
     },
   };
@@ -86,7 +90,8 @@ function wallUniforms() {
     first: { value: 0 },
     count: { value: 0 },
     wanted: { value: 0 },
-    bands: { value: blanks(MOST_LEVELS + 1) },
+    ramp: { value: rampTexture() },
+    rampRange: { value: new Vector2(-1, 1) },
     lines: { value: blanks(MOST_LEVELS) },
     ink: { value: new Vector3() },
     ground: { value: new Vector3() },
@@ -115,7 +120,9 @@ function paintWall(material: ShaderMaterial, piece: PieceFigure, theme: Theme): 
   set('step_', steps.step);
   set('first', Math.round((steps.levels[0] ?? 0) / steps.step));
   set('count', Math.min(MOST_LEVELS, steps.levels.length));
-  set('bands', padded(bandColours(steps, theme), MOST_LEVELS + 1));
+  const { from, to, colours } = colourRamp(steps, theme, RAMP_TEXELS);
+  fillRamp(material.uniforms.ramp!.value as DataTexture, colours);
+  set('rampRange', new Vector2(from, to));
   set('lines', padded(levelColours(steps, theme), MOST_LEVELS));
   set('wanted', piece.about === 'target' ? 1 : 0);
   set('ink', raw(palette.ink));
