@@ -1,5 +1,5 @@
 /*
- * npm run shots: pictures of every page and section, at three widths, light and dark, in shots/.
+ * npm run shots: pictures of every page and section, at three sizes and in three themes, in shots/.
  * They are looked at, not compared.
  */
 import { execSync } from 'node:child_process';
@@ -10,7 +10,7 @@ import { findBrowser, LAUNCH_ARGS } from './findBrowser.ts';
 import { DIST, serve } from './serve.ts';
 
 /** Each page, and its sections by the name in `data-section`; `whole` is the page as it opens. */
-const PAGES = [{ name: 'bench', path: '', sections: ['measure', 'read', 'plan'] }] as const;
+const PAGES = [{ name: 'bench', path: '', sections: ['measure', 'read', 'plan', 'show'] }] as const;
 
 const SIZES = [
   { width: 390, height: 844 },
@@ -18,7 +18,7 @@ const SIZES = [
   { width: 1440, height: 900 },
 ] as const;
 
-const THEMES = ['light', 'dark'] as const;
+const THEMES = ['light', 'dark', 'sunlight'] as const;
 
 const ROOT = resolve(import.meta.dirname, '../..');
 const SHOTS = join(ROOT, 'shots');
