@@ -1,20 +1,9 @@
 /** The application on one page: Job -> Evaluation, each stage named in order. */
-import { boreAxis } from './bore/axis.ts';
-import { checkReadings, type Earlier, type Judged, recheckReadings } from './bore/checks.ts';
-import { depthLobes } from './bore/depthLobes.ts';
-import type { Design } from './bore/design.ts';
 import { mapAsked, NOTHING_NEXT, type WhatNext, whatNext } from './bore/next.ts';
-import { findPatterns, NO_PATTERNS } from './bore/patterns.ts';
+import { NO_PATTERNS } from './bore/patterns.ts';
 import type { Patterns } from './bore/patternTypes.ts';
-import { plugs } from './bore/plugs.ts';
-import { condition, type Posterior } from './bore/posterior.ts';
-import { depthMeans, profileOf } from './bore/profile.ts';
 import { axisRemarks, blindSpots, faults, turnRemarks } from './bore/remarks.ts';
-import { sections } from './bore/sections.ts';
-import { usualSmoothness } from './bore/smoothness.ts';
-import { gridSpread, makeGrid, wearSurface } from './bore/surface.ts';
-import { thin } from './bore/thin.ts';
-import { ovalTurn } from './bore/turn.ts';
+import type { Seating } from './bore/seating.ts';
 import type {
   BoreAxis,
   Check,
@@ -25,27 +14,22 @@ import type {
   Removal,
   Section,
   Sighting,
-  Smoothness,
   Target,
   WearSurface,
   Zone,
 } from './bore/types.ts';
-import { designAgain } from './bore/valueFree.ts';
 import { findZones } from './bore/zones.ts';
-import { chooseSmoothness } from './evaluate/given.ts';
 import { jointOf } from './evaluate/joint.ts';
 import type { Joint } from './evaluate/jointTypes.ts';
 import { asOutside, isOutside } from './evaluate/part.ts';
-import { needleNotes, readingNotes } from './evaluate/readingNotes.ts';
-import { chooseTarget, missing, planRemoval, targetNotes } from './evaluate/wanted.ts';
+import { readingNotes } from './evaluate/readingNotes.ts';
+import { doubt, type Shape, shapeOf } from './evaluate/shape.ts';
+import { chooseTarget, missing, planRemoval, seatingOf, targetNotes } from './evaluate/wanted.ts';
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
-import { clockTheta } from './job/clock.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
-import { standForMany } from './job/gauges.ts';
 import type { Feature, Job, Survey, Units } from './job/schema.ts';
 import type { Shop } from './job/shop.ts';
-import { pastReach, retypings } from './job/slips.ts';
-import { type TemperatureFacts, temperatureFactor } from './job/temperature.ts';
+import type { TemperatureFacts } from './job/temperature.ts';
 import { formatDepth } from './job/units.ts';
 
 export type { BoreFacts };
@@ -75,6 +59,8 @@ export interface SurveyEvaluation {
   /** Null where the bushing's outside diameter is not known: the shape stands, the target waits. */
   readonly target: Target | null;
   readonly removal: Removal | null;
+  /** What a bushing sits on once the target is ground; null without a target. */
+  readonly seating: Seating | null;
   readonly zones: readonly Zone[];
   readonly notes: readonly Remark[];
 }
@@ -99,7 +85,7 @@ export interface Evaluation {
 }
 
 /** What was worked out before, by survey: a change in one survey leaves the others as they are. */
-export type Memory = Map<string, Outcome & { readonly key: string }>;
+export type Memory = Map<string, Outcome & { readonly key: string; readonly shapeKey: string }>;
 
 /**
  * The whole evaluation of a job. The same job gives the same answer, whatever `memory` holds.
@@ -138,62 +124,98 @@ function evaluateBore(
       // The next reading is sought among those that get into a hole.
       const outside = isOutside(feature.kind);
       const hand = outside ? [] : gaugesAtHand(job, feature, survey, facts.length.mm, shop);
-      const found = { ...surveyFacts(job, feature, survey), hand };
+      const found = surveyFacts(job, feature, survey);
       const name = `${feature.id} ${survey.id}`;
-      const key = JSON.stringify([
-        job.units,
-        survey.name,
-        survey.wornSide,
-        survey.note,
-        survey.zeroAfter,
-        facts,
-        found,
-        feature.decisions,
-        // What is offered for a reading in doubt is spelt as the reading was.
-        survey.readings.map(({ value }) => value),
-        job.gauges,
-      ]);
+      const shapeKey = shapeKeyOf(job, feature, survey, facts, found);
+      const { target, centre, way } = feature.decisions;
+      const key = JSON.stringify([shapeKey, target, centre, way, hand]);
       const before = memory.get(name);
       if (before?.key === key) return before.done;
-      const earlier = pace === 'quick' && before?.done.surface ? before : undefined;
-      const whole = evaluateSurvey(job, facts, feature, survey, found, earlier);
+      const earlier = pace === 'quick' ? (before?.shape ?? null) : null;
+      const kept = before?.shape && before.shapeKey === shapeKey ? before.shape : null;
+      const known = { kept, earlier, next: before?.next ?? null, hurried: pace === 'quick' };
+      const { settled, ...whole } = evaluateSurvey(
+        job,
+        facts,
+        feature,
+        survey,
+        { ...found, hand },
+        known,
+      );
       const outcome = outside ? { ...whole, done: asOutside(whole.done) } : whole;
-      // A quick answer leaves the key open, so that the settled one is still worked out.
-      memory.set(name, { key: earlier === undefined ? key : '', ...outcome });
+      // A quick answer leaves the keys open, so that the settled one is still worked out.
+      const learned = kept !== null || earlier === null;
+      memory.set(name, {
+        key: settled ? key : '',
+        shapeKey: learned ? shapeKey : '',
+        ...outcome,
+      });
       return outcome.done;
     }),
   };
 }
 
+/** Equal keys: the same shape, whatever is wanted of it. */
+function shapeKeyOf(
+  job: Job,
+  { decisions }: Feature,
+  survey: Survey,
+  facts: BoreFacts,
+  found: SurveyFacts,
+): string {
+  const { target: _target, centre: _centre, way: _way, ...stated } = decisions;
+  return JSON.stringify([
+    job.units,
+    survey.name,
+    survey.wornSide,
+    survey.note,
+    survey.zeroAfter,
+    facts,
+    found,
+    stated,
+    // What is offered for a reading in doubt is spelt as the reading was.
+    survey.readings.map(({ value }) => value),
+    job.gauges,
+  ]);
+}
+
 interface Outcome {
   readonly done: SurveyEvaluation;
-  readonly smoothness: Smoothness;
-  /** What was learned without the readings in doubt. */
-  readonly sound: Smoothness;
-  /** Of needles that look turned about: told once all is settled. */
-  readonly needles: readonly Remark[];
   /** Null where there is no surface. */
-  readonly design: Design | null;
+  readonly shape: Shape | null;
+  /** What was settled last of the next reading; null: nothing. */
+  readonly next: NextKnown | null;
 }
 
-/** Beside a survey that has no surface. */
-function nothingLearned(smoothness: Smoothness = usualSmoothness(1)): Omit<Outcome, 'done'> {
-  return { smoothness, sound: smoothness, needles: [], design: null };
+/** The next readings, and of which frame and gauges. */
+interface NextKnown {
+  readonly key: string;
+  readonly next: WhatNext;
 }
 
-/** One survey through every stage: readings, surface, sections, profile, target, removal, zones. */
+/** What was worked out of the survey before. */
+interface Before {
+  /** Its shape, where nothing of that has changed; else null. */
+  readonly kept: Shape | null;
+  /** A shape whose slow parts a quick answer takes over; null: all is worked out. */
+  readonly earlier: Shape | null;
+  readonly next: NextKnown | null;
+  readonly hurried: boolean;
+}
+
+/** One survey through every stage: readings, shape, target, removal, zones, what to read next. */
 function evaluateSurvey(
   job: Job,
   facts: BoreFacts,
   feature: Feature,
   survey: Survey,
   found: SurveyFacts & { readonly hand: readonly AtHand[] },
-  earlier: Outcome | undefined,
-): Outcome {
+  { kept, earlier, next: nextBefore, hurried }: Before,
+): Outcome & { readonly settled: boolean } {
   const length = facts.length.mm;
   const notes = [...ownNote(survey), ...readingNotes(job, found, facts, feature, survey)];
   const empty = emptySurvey(survey, found, notes);
-  const waiting = nothingLearned();
+  const waiting = { shape: null, next: null, settled: true };
   if (found.readings.length === 0) {
     const why = missing('No readings yet: type the first one into the table.');
     return { done: { ...empty, notes: [...notes, why] }, ...waiting };
@@ -202,130 +224,62 @@ function evaluateSurvey(
     const why = missing(lengthMissing(feature));
     return { done: { ...empty, status: 'no-length', notes: [...notes, why] }, ...waiting };
   }
-  const sightings = thin(found.readings, length);
-  const wornSide = sideStated(feature, survey);
-  const known = earlier?.design ?? null;
-  const readings = designAgain(known, sightings, found.setups, length, wornSide);
-  const nominalRadius = (facts.nominal.mm > 0 ? facts.nominal.mm : 0) / 2;
-  const before = earlier?.smoothness;
-  const smoothness = chooseSmoothness(readings, nominalRadius, feature.decisions, before);
-  const posterior = condition(readings, smoothness, nominalRadius);
-  if (posterior === null) return contradictory(empty, notes, smoothness);
-  const grid = makeGrid(length);
-  const spread = gridSpread(posterior, grid);
-  const surface = wearSurface(posterior, grid, spread);
+  const shape = kept ?? shapeOf({ job, facts, feature, survey, found }, earlier);
+  if (shape === null) {
+    return { done: contradictory(empty, notes), ...waiting, settled: earlier === null };
+  }
+  const { posterior, spread, surface } = shape;
   const target = chooseTarget(facts, feature, survey, posterior, surface);
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
-  const along = alongDepth(posterior, length);
   const deepText = (z: number) => formatDepth(z, job.units);
-  // Means of many points are nobody's typed readings.
-  const { checks, sound } =
-    sightings === found.readings && !standForMany(job.gauges, survey.readings)
-      ? judge(job, facts, feature, survey, posterior, earlier)
-      : { checks: [], sound: smoothness };
-  const needles = earlier?.needles ?? needleNotes(survey, posterior, nominalRadius);
+  const asked = mapAsked(surface, target, facts);
+  const nextKey = JSON.stringify([asked.frame, found.hand]);
+  const same = kept !== null && nextBefore?.key === nextKey;
+  const next =
+    nextBefore !== null && (same || hurried)
+      ? nextBefore
+      : { key: nextKey, next: whatNext(posterior, asked, found.hand) };
   return {
-    smoothness,
-    sound,
-    needles,
-    design: readings,
+    settled: next !== nextBefore || same,
+    shape,
+    next,
     done: {
       ...empty,
       status: 'ok',
-      sightings,
-      ...along,
-      patterns: earlier?.done.patterns ?? findPatterns(posterior, statedSize(facts), nominalRadius),
-      plugs: earlier?.done.plugs ?? plugs(surface, along.sections),
-      checks: [...empty.checks, ...checks],
+      sightings: shape.sightings,
+      ...shape.along,
+      patterns: shape.patterns,
+      plugs: shape.plugs,
+      checks: [...empty.checks, ...shape.checks],
       blindSpots: [
-        ...blindSpots(sightings, length, deepText, found.hand),
-        ...axisRemarks(along.axis, sightings),
+        ...blindSpots(shape.sightings, length, deepText, found.hand),
+        ...axisRemarks(shape.along.axis, shape.sightings),
       ],
-      next: earlier?.done.next ?? whatNext(posterior, mapAsked(surface, target, facts), found.hand),
+      next: next.next,
       surface,
       target,
       removal,
+      seating: target && removal && seatingOf(surface, target, removal, facts),
       zones: removal === null ? [] : findZones(surface, removal),
       notes: [
         ...faults(found.readings),
-        ...needles,
-        ...turnRemarks(along.ovalTurn, deepText),
+        ...shape.needles,
+        ...turnRemarks(shape.along.ovalTurn, deepText),
         ...notes,
-        ...targetNotes(feature, target, survey, along.sections, job.units),
+        ...targetNotes(feature, target, survey, shape.along.sections, job.units),
       ],
     },
   };
 }
 
-function contradictory(
-  empty: SurveyEvaluation,
-  notes: readonly Remark[],
-  smoothness: Smoothness,
-): Outcome {
+function contradictory(empty: SurveyEvaluation, notes: readonly Remark[]): SurveyEvaluation {
   const why = missing('These readings contradict each other so far that no surface fits them.');
-  const done: SurveyEvaluation = { ...empty, status: 'failed', notes: [...notes, why] };
-  return { done, ...nothingLearned(smoothness) };
-}
-
-/** A new size that only stands in for one is none to say that the bore has grown. */
-function statedSize({ nominal }: BoreFacts): number {
-  return nominal.from === 'typed' ? nominal.mm : Number.NaN;
-}
-
-/** The readings in doubt: by what the others predict, and by how deep their gauge gets. */
-function judge(
-  job: Job,
-  facts: BoreFacts,
-  feature: Feature,
-  survey: Survey,
-  posterior: Posterior,
-  earlier: Outcome | undefined,
-): Judged {
-  const factor = temperatureFactor(feature, survey);
-  const typing = {
-    nominalRadius: facts.nominal.mm > 0 ? facts.nominal.mm / 2 : 0,
-    keepouts: facts.keepouts,
-    retypings: (row: number) => retypings(job, feature, survey.readings[row]!, factor),
-  };
-  const before: Earlier | undefined = earlier && { ...earlier.done, sound: earlier.sound };
-  const { checks, sound } = before
-    ? recheckReadings(posterior, typing, before)
-    : checkReadings(posterior, typing);
-  const named = new Set(checks.map(({ row }) => row));
-  const deep = survey.readings.flatMap((reading, row) => {
-    const slip = named.has(row) ? null : pastReach(job, reading);
-    return slip === null ? [] : [doubt(row, slip)];
-  });
-  // What is expected is said as the gauge would read it.
-  const asRead = checks.map((check) => ({ ...check, expected: check.expected / factor }));
-  return { sound, checks: [...asRead, ...deep] };
-}
-
-/** A check that no other reading bears on. */
-function doubt(row: number, slip: string): Check {
-  const none = { expected: Number.NaN, give: Number.NaN };
-  return { row, suspect: true, slip, suggested: null, ...none };
-}
-
-/** What the measured depths show one by one, and how they go together along the bore. */
-function alongDepth(posterior: Posterior, length: number) {
-  const lobes = depthLobes(posterior);
-  return {
-    sections: sections(posterior),
-    profile: profileOf(depthMeans(posterior), length),
-    axis: boreAxis(posterior, lobes),
-    ovalTurn: ovalTurn(posterior, lobes),
-  };
+  return { ...empty, status: 'failed', notes: [...notes, why] };
 }
 
 function lengthMissing({ kind }: Feature): string {
   const what = kind === 'bore' ? 'bore' : 'part';
   return `The length of the ${what} is missing: give it, and the map follows.`;
-}
-
-/** The crescent of a stated side is a hole's; of a pin the statement is told in words alone. */
-function sideStated(feature: Feature, survey: Survey): number {
-  return isOutside(feature.kind) ? Number.NaN : clockTheta(survey.wornSide);
 }
 
 function emptySurvey(
@@ -351,6 +305,7 @@ function emptySurvey(
     surface: null,
     target: null,
     removal: null,
+    seating: null,
     zones: [],
     notes,
   };

@@ -54,20 +54,33 @@ const STEP_ENDS = 1e-7;
  * everything), the one nearest the surface's least-squares axis is taken.
  */
 export function freeAxis(surface: WearSurface, radius: number): Axis {
+  return freeAxes(surface, [radius])[0]!;
+}
+
+/** Widths of the softened corners, mm, each solved from the one before. */
+const CORNERS = [0.02, 0.005, 0.001, 0.0002, 0.0001] as const;
+/** From the axis of a size nearly the same these are enough. */
+const NEAR_CORNERS = CORNERS.slice(2);
+
+/** The same for several sizes, one after the other; quick where each is near to the one before. */
+export function freeAxes(surface: WearSurface, radii: readonly number[]): Axis[] {
   const { z } = surface.grid;
   const half = z[z.length - 1]! / 2;
   const wall = sampleWall(surface, half);
-  const nearest = leastSquares(wall, radius);
-  let at = [...nearest] as Four;
-  for (const soft of [0.02, 0.005, 0.001, 0.0002, 0.0001]) {
-    at = newton(wall, radius, at, nearest, soft);
-  }
-  return {
-    x: at[0] - at[2],
-    y: at[1] - at[3],
-    leanX: at[2] / half,
-    leanY: at[3] / half,
-  };
+  let at: Four | null = null;
+  return radii.map((radius) => {
+    const nearest = leastSquares(wall, radius);
+    const corners: readonly number[] = at === null ? CORNERS : NEAR_CORNERS;
+    let found: Four = at ?? nearest;
+    for (const soft of corners) found = newton(wall, radius, found, nearest, soft);
+    at = found;
+    return {
+      x: found[0] - found[2],
+      y: found[1] - found[3],
+      leanX: found[2] / half,
+      leanY: found[3] / half,
+    };
+  });
 }
 
 interface Wall {

@@ -24,6 +24,7 @@ import type { FindOther } from './otherReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 import { smoothnessReport } from './smoothnessReport.ts';
+import { tradeOffReport } from './tradeOffReport.ts';
 
 /** Which bore and survey to report; left out: all. Names as in the job. */
 export interface Choice {
@@ -109,6 +110,7 @@ function surveyReport(
     deviation: removal && grid ? matrix(removal.deviation, grid) : null,
     removal: removal && grid ? removalReport(removal, grid) : null,
     otherReading: other(bore, s),
+    tradeOff: tradeOffReport(s, bore, units),
     zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
     ways: [],
     passes: [],

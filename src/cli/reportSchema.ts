@@ -8,6 +8,7 @@ import * as v from 'valibot';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { Circles, Cylinders } from './plugsReport.ts';
+import { TradeOffSchema } from './tradeOffReport.ts';
 
 const Num = v.nullable(v.number());
 const Matrix = v.array(v.array(Num));
@@ -248,6 +249,8 @@ const Survey = v.strictObject({
   ),
   /** Null where the readings show the side that is worn, or nothing is out of round. */
   otherReading: v.nullable(OtherReading),
+  /** Null without a target. */
+  tradeOff: v.nullable(TradeOffSchema),
   zones: v.array(Zone),
   ways: v.array(v.never()),
   passes: v.array(v.never()),

@@ -15,6 +15,7 @@ import { nextSentences } from '../figures/nextWords.ts';
 import { adviceOf, whatWore } from '../figures/patternWords.ts';
 import { shapeSentences } from '../figures/shapeWords.ts';
 import { temperatureRemarks } from '../figures/temperatureWords.ts';
+import { sayTradeOff, tradeOffWords } from '../figures/tradeOffWords.ts';
 import { written } from '../figures/written.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import { roundGive } from '../geometry/roundGive.ts';
@@ -60,6 +61,7 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
     patternText(survey, bore, units),
     doubtText(survey, units),
     targetText(survey, units),
+    seatText(survey, bore, units),
     list(survey.zones.map((zone) => sayZone(zone, length, units))),
     list(
       [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),
@@ -169,6 +171,16 @@ function targetText({ target, removal }: SurveyEvaluation, units: Units): string
   return wrapped(
     `Target ${formatAcross(target.diameter, units)}, ${centre}: ${sayAmounts(removal)}.${assumed}`,
   );
+}
+
+function seatText(
+  { target, removal, seating }: SurveyEvaluation,
+  { facts }: BoreEvaluation,
+  units: Units,
+): string {
+  if (target === null || removal === null || seating === null) return '';
+  const words = tradeOffWords(target, removal, seating, facts.bushingOutside.mm, units);
+  return wrapped(sayTradeOff(words));
 }
 
 function paragraphs(sentences: readonly string[]): string {

@@ -2,6 +2,7 @@
 import { freeSpread } from '../bore/frame.ts';
 import type { Posterior } from '../bore/posterior.ts';
 import { removalMap } from '../bore/removal.ts';
+import { type Seating, seating, seatPlaces } from '../bore/seating.ts';
 import { sideRemarks } from '../bore/sideWords.ts';
 import type { GridSpread } from '../bore/surface.ts';
 import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from '../bore/target.ts';
@@ -70,6 +71,19 @@ export function planRemoval(
   const sd =
     target.centreRule === 'free' ? freeSpread(posterior, surface.grid, spread) : surface.sd;
   return removalMap(surface, deviation, sd, facts.seats, facts.keepouts);
+}
+
+export function seatingOf(
+  surface: WearSurface,
+  target: Target,
+  { deviation, sd }: Removal,
+  { seats, keepouts, bushingOutside, pressFit }: BoreFacts,
+): Seating {
+  return seating(seatPlaces(surface, seats, keepouts), deviation, sd, {
+    target: target.diameter,
+    bushing: bushingOutside.mm,
+    pressFit: pressFit.mm,
+  });
 }
 
 export function targetNotes(

@@ -30,7 +30,7 @@ export function amountWords(removal: Removal): Amounts {
 }
 
 /** Negative decimals: to tens, hundreds. */
-function earned(value: number, decimals: number): string {
+export function earned(value: number, decimals: number): string {
   const step = 10 ** -decimals;
   return decimals >= 0 ? value.toFixed(decimals) : String(Math.round(value / step) * step);
 }

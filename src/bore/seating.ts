@@ -1,0 +1,130 @@
+/** What a bushing sits on once a target is ground: where it is tight against the wall, and where air stays behind it. */
+import { cellShares, type Keepout, SEATED, type Span, wallPlaces } from './removal.ts';
+import type { Field, Grid, WearSurface } from './types.ts';
+
+/** A share of the seat, 0 to 1: at the mean, and with every place so much larger, or smaller, as the give-or-take. */
+export interface Share {
+  readonly likely: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * Of the seat after grinding. Angle times depth counts as area; places to keep off count for nothing. All NaN where
+ * nothing of the wall is a seat.
+ */
+export interface Seating {
+  /** Held tight by the bushing at hand; null: its size is not known. */
+  readonly hand: Share | null;
+  /** Held tight by a bushing made to suit: the target and the wanted press fit. */
+  readonly suit: Share;
+  /** The largest place: how far it lies over the target, per side, mm, not below 0; where; two standard deviations. */
+  readonly gap: {
+    readonly over: number;
+    readonly theta: number;
+    readonly z: number;
+    readonly give: number;
+  };
+  /** Air left there behind the bushing at hand, per side, mm, not below 0; NaN: its size is not known. */
+  readonly behind: number;
+}
+
+/** Across, mm. */
+export interface Fit {
+  readonly target: number;
+  /** Outside of the bushing at hand; NaN: not known. */
+  readonly bushing: number;
+  readonly pressFit: number;
+}
+
+/** Standard deviations of the give-or-take. */
+const GIVE = 2;
+
+/** The wall as a seat: which of its places count, and for how much. */
+export interface SeatPlaces {
+  readonly grid: Grid;
+  /** As `wallPlaces` gives them. */
+  readonly places: Uint8Array;
+  /** Angle times depth of one place of each row, rad mm. */
+  readonly shares: Float64Array;
+}
+
+export function seatPlaces(
+  surface: WearSurface,
+  seats: readonly Span[],
+  keepouts: readonly Keepout[],
+): SeatPlaces {
+  const { grid } = surface;
+  return { grid, places: wallPlaces(surface, seats, keepouts), shares: cellShares(grid) };
+}
+
+/**
+ * @param deviation per side in the target's frame before grinding; what stands proud (below 0) is ground to 0
+ * @param sd its standard deviation
+ */
+export function seating(wall: SeatPlaces, deviation: Field, sd: Field, fit: Fit): Seating {
+  const room = (fit.bushing - fit.target) / 2;
+  const share = (least: number): Share => ({
+    likely: heldShare(wall, least, (k) => deviation[k]!),
+    least: heldShare(wall, least, (k) => deviation[k]! + GIVE * sd[k]!),
+    most: heldShare(wall, least, (k) => deviation[k]! - GIVE * sd[k]!),
+  });
+  const gap = largest(wall, deviation, sd);
+  return {
+    hand: Number.isNaN(room) ? null : share(room),
+    suit: share(fit.pressFit / 2),
+    gap,
+    behind: Number.isNaN(room) ? Number.NaN : Math.max(0, gap.over - room),
+  };
+}
+
+/**
+ * Share of the seat where the ground wall lies within `room` of the target; straight between the places of a row, so
+ * that an edge between two of them counts where it is.
+ */
+function heldShare(
+  { grid, places, shares }: SeatPlaces,
+  room: number,
+  over: (k: number) => number,
+): number {
+  const columns = grid.theta.length;
+  let held = 0;
+  let all = 0;
+  for (let iz = 0; iz < grid.z.length; iz++) {
+    const row = iz * columns;
+    for (let it = 0; it < columns; it++) {
+      const k = row + it;
+      const next = row + ((it + 1) % columns);
+      if (places[k] !== SEATED || places[next] !== SEATED) continue;
+      all += shares[iz]!;
+      // A bushing no larger than the target is tight nowhere.
+      if (room > 0) held += shares[iz]! * shareBelow(over(k), over(next), room);
+    }
+  }
+  return all > 0 ? held / all : Number.NaN;
+}
+
+/** Share of the straight way from a to b that lies below a level; 0 where either is not known. */
+function shareBelow(a: number, b: number, level: number): number {
+  if (a < level && b < level) return 1;
+  if (!(a < level) && !(b < level)) return 0;
+  const share = (level - Math.min(a, b)) / Math.abs(b - a);
+  return share >= 0 ? share : 0;
+}
+
+function largest({ grid, places }: SeatPlaces, deviation: Field, sd: Field): Seating['gap'] {
+  let most = -1;
+  for (let k = 0; k < deviation.length; k++) {
+    if (places[k] !== SEATED || Number.isNaN(deviation[k]!)) continue;
+    if (most < 0 || deviation[k]! > deviation[most]!) most = k;
+  }
+  const none = Number.NaN;
+  if (most < 0) return { over: none, theta: none, z: none, give: none };
+  const columns = grid.theta.length;
+  return {
+    over: Math.max(0, deviation[most]!),
+    theta: grid.theta[most % columns]!,
+    z: grid.z[Math.floor(most / columns)]!,
+    give: GIVE * sd[most]!,
+  };
+}

@@ -1,0 +1,93 @@
+/** What the chosen size of target costs and leaves, in one sentence; and what the chart of all sizes speaks of. */
+import type { Removal, Target } from '../bore/types.ts';
+import type { SurveyEvaluation } from '../evaluate.ts';
+import { decimalsOf } from '../job/digits.ts';
+import type { Units } from '../job/schema.ts';
+import { formatAcross, formatDepth } from '../job/units.ts';
+import { amountWords, earned } from './amountWords.ts';
+import { nearClock } from './nearClock.ts';
+import { written } from './written.ts';
+
+type Seating = NonNullable<SurveyEvaluation['seating']>;
+type Share = Seating['suit'];
+
+export interface TradeOffWords {
+  /** `2.0041 in across`. */
+  readonly size: string;
+  /** `1.1 g off (0.4 to 2.6)`. */
+  readonly off: string;
+  /** `62 % of the seat held (50 to 75)`. */
+  readonly held: string;
+  /** What a bushing made to suit would be held on, where that is another share; else ''. */
+  readonly suit: string;
+  readonly gap: string;
+}
+
+/** @param bushing outside diameter of the one at hand, across, mm; NaN: not known */
+export function tradeOffWords(
+  { diameter }: Target,
+  removal: Removal,
+  { hand, suit, gap, behind }: Seating,
+  bushing: number,
+  units: Units,
+): TradeOffWords {
+  const share = hand ?? suit;
+  const other = hand !== null && percentText(hand) !== percentText(suit) ? suit : null;
+  const by = hand === null ? ' by a bushing made to suit' : '';
+  return {
+    size: formatAcross(diameter, units),
+    off: offWords(removal),
+    held:
+      hand !== null && !(bushing > diameter)
+        ? 'none of the seat held: the bushing at hand is loose in it'
+        : `${percentText(share)} of the seat held${by}${doubtText(share)}`,
+    suit:
+      other === null
+        ? ''
+        : `; a bushing made to suit would be held on ${percentText(other)}${doubtText(other)}`,
+    gap: gapWords(gap, behind, units),
+  };
+}
+
+/** All of it as one sentence: `At 2.0041 in across: 1.1 g off, …` */
+export function sayTradeOff(words: TradeOffWords): string {
+  const { size, off, held, suit, gap } = words;
+  return `At ${size}: ${off}, ${held}, ${gap}${suit}.`;
+}
+
+function offWords(removal: Removal): string {
+  const { sure, likely, possible } = amountWords(removal);
+  const least = sure === null ? '0' : bare(sure);
+  return `${likely} off (${least} to ${bare(possible)})`;
+}
+
+function bare(grams: string): string {
+  return grams.replace(' g', '');
+}
+
+function gapWords(gap: Seating['gap'], behind: number, units: Units): string {
+  if (!(gap.over > 0)) return 'no place over the target';
+  const { perSide, bare: figure } = written(units, gap.give);
+  const where = `${nearClock(gap.theta)}, ${formatDepth(gap.z, units)} deep`;
+  const air =
+    behind > 0 && figure(behind) !== figure(gap.over)
+      ? ` (${figure(behind)} of it left behind the bushing at hand)`
+      : '';
+  return `worst gap ${perSide(gap.over)} over the target at ${where}, give or take ${figure(gap.give)}${air}`;
+}
+
+/** To as many digits as the way from the least to the most allows: `62 %`, `60 %`. */
+export function percentText({ likely, least, most }: Share): string {
+  if (Number.isNaN(likely)) return 'no known share';
+  return `${percent(likely, least, most)} %`;
+}
+
+function doubtText({ likely, least, most }: Share): string {
+  if (Number.isNaN(likely) || !(most > least)) return '';
+  return ` (${percent(least, least, most)} to ${percent(most, least, most)})`;
+}
+
+function percent(share: number, least: number, most: number): string {
+  const decimals = Math.min(0, decimalsOf((100 * (most - least)) / 2) ?? 0);
+  return earned(100 * share, decimals);
+}
