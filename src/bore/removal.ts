@@ -49,11 +49,23 @@ export function removalMap(
     likely,
     sure,
     possible,
+    firstPass: firstPass(likely, sure),
     volume,
     mass: volume * STEEL,
     sureMass: grams(sure),
     possibleMass: grams(possible),
   };
+}
+
+/**
+ * What a first pass may take: at most half of what is likely left, and no nearer to the target than the give-or-take,
+ * which is as much as is sure. Common practice: the rest waits for a new measurement.
+ *
+ * @param likely, sure per side, mm, never negative; NaN where nothing may be ground
+ * @returns per side, mm; NaN where either is
+ */
+export function firstPass(likely: Field, sure: Field): Field {
+  return likely.map((metal, k) => Math.min(metal / 2, sure[k]!));
 }
 
 /** What a place of the wall is to the map: nothing asked of it, metal may be asked off, nothing may be ground. */

@@ -133,6 +133,8 @@ export interface Removal {
   readonly sure: Field;
   /** Metal that may stand there: what is to come off if the bore is two standard deviations smaller. */
   readonly possible: Field;
+  /** What a first pass may take per side: half of what is likely left, and never more than is sure. */
+  readonly firstPass: Field;
   /** At the mean: mm3 and grams. */
   readonly volume: number;
   readonly mass: number;

@@ -24,7 +24,7 @@ export interface Span {
 export const WHOLE: Span = { from: -Math.PI, to: Math.PI };
 
 /** Metal drawn where the boss's outside is not known, as a share of the bore's radius. */
-const USUAL_METAL = 0.55;
+const USUAL_METAL = 0.42;
 const LEAST_METAL = 0.04;
 
 /** Thickness of the boss about the bore, mm; a usual one where the outside is not known (or no boss at all). */

@@ -1,13 +1,15 @@
 /** By how much wear is drawn larger than it is: round factors, chosen to read well and never to mislead. */
 
 /** 1 is true size. */
-const FACTORS = [1, 2, 5, 10, 20, 50, 80, 100, 200, 500, 1000, 2000] as const;
+const FACTORS = [
+  1, 2, 5, 10, 15, 20, 30, 40, 50, 60, 80, 100, 150, 200, 300, 500, 800, 1000, 1500, 2000,
+] as const;
 
 /** The deepest wear is drawn no deeper than this share of the bore's radius, by choice and at most. */
-const READS_WELL = 0.3;
+const READS_WELL = 0.34;
 const AT_MOST = 0.45;
-/** Share of the metal around the bore that drawn wear may eat into. */
-const OF_METAL = 0.7;
+/** Share of the metal around the bore that drawn wear may eat into at most. */
+const OF_METAL = 0.85;
 
 export interface Exaggeration {
   /** Factors that can be drawn without the wall crossing itself or the boss, ascending; 1 is always there. */

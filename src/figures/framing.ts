@@ -64,11 +64,18 @@ function dot(a: Vector, b: Vector): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }
 
-/** In at the rim a little from the left and above, so that both the hole and its outside are seen. */
-const RIM: Turn = { azimuth: -0.42, elevation: 0.27 };
-const HALF: Turn = { azimuth: 0.95, elevation: 0.3 };
-/** Half the angle of view, as a tangent: near to an eye at the hole, far off at the map, which has no depth. */
-const NEAR_LENS = 0.27;
+/**
+ * In at the rim a little from the left and above, from near by: the wall is then seen all round, as in a pipe, most of
+ * it at the right and below, where loads usually wear it.
+ */
+const RIM: Turn = { azimuth: -0.48, elevation: 0.4 };
+const HALF: Turn = { azimuth: 0.8, elevation: 0.26 };
+/**
+ * Half the angle of view, as a tangent: wide and near at the hole, so that its far end is small and the wall between
+ * is large; far off at the map, which has no depth.
+ */
+const NEAR_LENS = 0.5;
+const HALF_LENS = 0.3;
 const FAR_LENS = 0.008;
 
 /** The direction that a view is looked at from, if nobody turned it; `roll` 1 looks straight at the map. */
@@ -79,11 +86,43 @@ export function homeTurn(half: boolean, away: number, roll: number): Turn {
   return { azimuth: left * RIM.azimuth, elevation: left * RIM.elevation };
 }
 
-/** Tangent of half the vertical angle of view. */
-export function lensAt(roll: number): number {
-  return NEAR_LENS + eased(roll) * (FAR_LENS - NEAR_LENS);
+/** Tangent of half the angle of view along the shorter side of the frame; cut in half there is no hole to look down. */
+export function lensAt(roll: number, half = false): number {
+  return half ? HALF_LENS : NEAR_LENS * (FAR_LENS / NEAR_LENS) ** eased(roll);
 }
 
 function eased(t: number): number {
   return t * t * (3 - 2 * t);
+}
+
+/** What a picture shows: from where, which way, and how wide. */
+export interface Framed extends Eye {
+  readonly axes: Axes;
+  /** Half width and half height of the whole frame at distance 1. */
+  readonly tanX: number;
+  readonly tanY: number;
+}
+
+/**
+ * The picture in which all points lie, with room at its edges.
+ *
+ * @param points x, y, z one after another; at least one point
+ * @param lens as `lensAt` says
+ * @param frame CSS pixels
+ * @param edge kept free all round, CSS pixels
+ */
+export function framedBy(
+  points: ArrayLike<number>,
+  turn: Turn,
+  lens: number,
+  frame: { readonly width: number; readonly height: number },
+  edge: number,
+): Framed {
+  const { width, height } = frame;
+  const shorter = Math.min(width, height);
+  const [tanX, tanY] = [(lens * width) / shorter, (lens * height) / shorter];
+  const usable = (size: number) => Math.max(0.3, 1 - (2 * edge) / size);
+  const axes = axesOf(turn);
+  const eye = eyeFor(points, axes, tanX * usable(width), tanY * usable(height));
+  return { ...eye, axes, tanX, tanY };
 }

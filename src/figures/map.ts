@@ -172,7 +172,7 @@ function shading(wall: Wall, steps: Steps, cut: number, frame: Frame) {
 }
 
 /** A signed figure in units of the map (`−3.5`), to one decimal where its give-or-take allows it. */
-function zoneText(peak: number, give: number, units: Units): string {
+export function zoneText(peak: number, give: number, units: Units): string {
   const unit = MAP_UNIT[units];
   const text = (Math.abs(peak) / unit).toFixed(give / unit > 1 ? 0 : 1);
   if (Number(text) === 0) return text;
@@ -188,7 +188,7 @@ function clockTicks(cut: number, radius: number) {
   return out;
 }
 
-function depthTicks(length: number, units: Units) {
+export function depthTicks(length: number, units: Units) {
   const span = inUnits(length, units);
   const values = ticks(0, span, 6);
   const step = (values[1] ?? 1) - (values[0] ?? 0);

@@ -96,6 +96,30 @@ function slopesOf(e: Float32Array, columns: number, rows: number, length: number
   return { round, along };
 }
 
+/** Deviation at a place of the drawn wall, per side, mm; straight between the corners of the mesh. */
+export function wearAt(shape: WallShape, phi: number, z: number): number {
+  const { columns, rows, length, deviation } = shape;
+  const turns = (phi + Math.PI) / (2 * Math.PI);
+  const u = (turns - Math.floor(turns)) * columns;
+  const v = Math.min(1, Math.max(0, z / length)) * rows;
+  const [i, k] = [Math.min(Math.floor(u), columns - 1), Math.min(Math.floor(v), rows - 1)];
+  const at = k * (columns + 1) + i;
+  const row = (from: number) =>
+    deviation[from]! + (u - i) * (deviation[from + 1]! - deviation[from]!);
+  return row(at) + (v - k) * (row(at + columns + 1) - row(at));
+}
+
+/** The wall as it is without wear, or once all that stands proud is off; the same mesh. */
+export function wallWith(shape: WallShape, kept: 'nothing' | 'low'): WallShape {
+  const { columns, rows, length } = shape;
+  const none = new Float32Array(shape.deviation.length);
+  if (kept === 'nothing') {
+    return { ...shape, deviation: none, doubt: none, give: none, round: none, along: none };
+  }
+  const deviation = shape.deviation.map((e) => Math.max(0, e));
+  return { ...shape, deviation, ...slopesOf(deviation, columns, rows, length) };
+}
+
 /** Room for the mesh of a shape, with the parts that never change already filled in. */
 export function wallMesh(shape: WallShape): WallMesh {
   const { columns, rows, length } = shape;

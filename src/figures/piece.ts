@@ -3,7 +3,7 @@ import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
 import { fromMiddle } from './bend.ts';
 import { metalAround } from './boss.ts';
 import { type Exaggeration, exaggerations } from './exaggeration.ts';
-import { stepsOf } from './map.ts';
+import { depthTicks, stepsOf, zoneText } from './map.ts';
 import { type Mark, marksOf, nextMarks, thinned } from './marks.ts';
 import { type WallShape, wallShape } from './mesh.ts';
 import type { Steps, Units } from './steps.ts';
@@ -32,6 +32,16 @@ export interface PieceFigure {
   readonly seatEdges: readonly number[];
   /** Where the load pulls to, radians from the middle of the map; null not stated. */
   readonly load: number | null;
+  /** Peaks of the zones, written as on the flat map; those that round to nothing left out. */
+  readonly zones: readonly {
+    readonly theta: number;
+    readonly z: number;
+    readonly text: string;
+    /** Its peak by the root of its area: which of two zones is spoken of first. */
+    readonly weight: number;
+  }[];
+  /** The scale of depths, in the job's units; z in mm. */
+  readonly depthTicks: readonly { readonly z: number; readonly text: string }[];
 }
 
 const MOST_PINS = 400;
@@ -67,5 +77,14 @@ export function pieceFigure(
     })),
     seatEdges: facts.seats.flatMap(({ from, to }) => [from, to]).filter(inside),
     load: Number.isFinite(facts.load) ? fromMiddle(facts.load, cut) : null,
+    zones: survey.zones
+      .map(({ theta, z, peak, give, area }) => ({
+        theta,
+        z,
+        text: zoneText(peak, give, units),
+        weight: Math.abs(peak) * Math.sqrt(area),
+      }))
+      .filter(({ text }) => Number(text) !== 0),
+    depthTicks: depthTicks(length, units).map(({ y, text }) => ({ z: y, text })),
   };
 }

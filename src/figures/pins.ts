@@ -1,7 +1,7 @@
 /** Where things stand on the bent wall: readings, clock marks, the load. Coordinates as in bend.ts. */
 import { bend, fromMiddle } from './bend.ts';
 import type { Vector } from './framing.ts';
-import type { WallShape } from './mesh.ts';
+import { type WallShape, wearAt } from './mesh.ts';
 
 export interface Stand {
   readonly at: Vector;
@@ -17,12 +17,10 @@ export function standOn(
   roll: number,
   exaggeration: number,
 ): Stand {
-  const { columns, rows, cut, radius, length, deviation } = shape;
+  const { cut, radius } = shape;
   const phi = fromMiddle(theta, cut);
   const { at, outward } = bend(phi, radius, cut, roll);
-  const column = Math.round(((phi + Math.PI) / (2 * Math.PI)) * columns);
-  const row = Math.round(Math.min(1, Math.max(0, z / length)) * rows);
-  const lift = exaggeration * deviation[row * (columns + 1) + column]!;
+  const lift = exaggeration * wearAt(shape, phi, z);
   return {
     at: [at.x + lift * outward.x, at.y + lift * outward.y, -z],
     outward: [outward.x, outward.y, 0],

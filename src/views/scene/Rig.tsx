@@ -1,20 +1,24 @@
 /** Moves the piece and the eye to where the session wants them, and draws only while something moves. */
 import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useMemo, useRef } from 'react';
+import { type RefObject, useEffect, useMemo, useRef } from 'react';
 import type { PerspectiveCamera } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import type { Theme } from '../../figures/colour.ts';
 import { factorFor } from '../../figures/exaggeration.ts';
-import { axesOf, eyeFor, homeTurn, lensAt, type Turn } from '../../figures/framing.ts';
+import { framedBy, homeTurn, lensAt, type Turn } from '../../figures/framing.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
 import { type Session, useSession } from '../../store/session.ts';
+import type { CutHold } from './CutHandle.tsx';
 import { SMALL_PICTURE } from './marksPart.ts';
 import { makePiece, type Piece } from './piece.ts';
+import { useCutHold } from './useCutHold.ts';
+import type { Overlaid } from './useOverlaid.ts';
 import { usePointing } from './usePointing.ts';
 
 interface Props {
-  readonly figure: PieceFigure;
+  readonly overlaid: Overlaid;
   readonly theme: Theme;
+  readonly hold: RefObject<CutHold>;
   /** Nothing glides: the person asked the system for less motion. */
   readonly still: boolean;
 }
@@ -28,6 +32,8 @@ const MOST_ELEVATION = 1.45;
 
 interface Pose extends Turn {
   readonly roll: number;
+  /** Tangent of half the angle of view along the shorter side. */
+  readonly lens: number;
   readonly exaggeration: number;
 }
 
@@ -35,7 +41,13 @@ function wantedPose(session: Session, figure: PieceFigure): Pose {
   const half = session.view === 'half';
   const roll = half ? 0 : session.roll;
   const turn = session.turn ?? homeTurn(half, session.away, roll);
-  return { ...turn, roll, exaggeration: factorFor(session.exaggeration, figure.exaggeration) };
+  const lens = lensAt(roll, half);
+  return {
+    ...turn,
+    roll,
+    lens,
+    exaggeration: factorFor(session.exaggeration, figure.exaggeration),
+  };
 }
 
 /** A share of the way from one pose to another; all of it when that is hardly seen any more. */
@@ -44,6 +56,7 @@ function glide(from: Pose, to: Pose, share: number): Pose {
     Math.abs(b - a) < close ? b : a + share * (b - a);
   return {
     roll: step(from.roll, to.roll, 1e-3),
+    lens: step(from.lens, to.lens, 1e-3 * to.lens),
     azimuth: step(from.azimuth, to.azimuth, 2e-3),
     elevation: step(from.elevation, to.elevation, 2e-3),
     exaggeration: step(from.exaggeration, to.exaggeration, 0.01 * to.exaggeration),
@@ -52,56 +65,51 @@ function glide(from: Pose, to: Pose, share: number): Pose {
 
 const same = (a: Pose, b: Pose) =>
   a.roll === b.roll &&
+  a.lens === b.lens &&
   a.azimuth === b.azimuth &&
   a.elevation === b.elevation &&
   a.exaggeration === b.exaggeration;
 
 /** Puts the eye so that the piece fills the frame, seen from the pose's direction. */
 function look(camera: PerspectiveCamera, piece: Piece, pose: Pose, width: number, height: number) {
-  const tan = lensAt(pose.roll);
-  const axes = axesOf(pose);
   const edge = height < SMALL_PICTURE ? SMALL_EDGE : EDGE;
-  const usable = (size: number) => Math.max(0.3, 1 - (2 * edge) / size);
-  const eye = eyeFor(
-    piece.outline(),
-    axes,
-    tan * (width / height) * usable(width),
-    tan * usable(height),
-  );
-  camera.fov = (2 * Math.atan(tan) * 180) / Math.PI;
+  const seen = framedBy(piece.outline(), pose, pose.lens, { width, height }, edge);
+  camera.fov = (2 * Math.atan(seen.tanY) * 180) / Math.PI;
   camera.aspect = width / height;
-  camera.near = 0.5 * eye.nearest;
-  camera.far = 1.5 * eye.farthest;
-  camera.position.set(...eye.at);
+  camera.near = 0.5 * seen.nearest;
+  camera.far = 1.5 * seen.farthest;
+  camera.position.set(...seen.at);
   camera.up.set(0, 1, 0);
-  const [x, y, z] = axes.toward;
-  camera.lookAt(eye.at[0] - x, eye.at[1] - y, eye.at[2] - z);
+  const [x, y, z] = seen.axes.toward;
+  camera.lookAt(seen.at[0] - x, seen.at[1] - y, seen.at[2] - z);
   camera.updateProjectionMatrix();
   camera.updateMatrixWorld();
-  return (eye.nearest + eye.farthest) / 2;
+  return (seen.nearest + seen.farthest) / 2;
 }
 
-export function Rig({ figure, theme, still }: Props) {
+export function Rig({ overlaid, theme, still, hold }: Props) {
+  const figure = overlaid.piece;
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const gl = useThree((state) => state.gl);
   const size = useThree((state) => state.size);
   const invalidate = useThree((state) => state.invalidate);
   // A piece is made once for a size of mesh; another evaluation only dresses it anew.
   const { columns, rows } = figure.shape;
-  const piece = useMemo(() => makePiece(figure, theme), [columns, rows]);
+  const piece = useMemo(() => makePiece(overlaid, theme), [columns, rows]);
   const pose = useRef<Pose | null>(null);
-  const dressed = useRef<PieceFigure | null>(null);
+  const dressed = useRef<Overlaid | null>(null);
   const standing = useRef('');
   const frames = useRef(0);
   const controls = useTurning(camera, gl.domElement, pose, invalidate);
   usePointing(piece, camera, gl.domElement);
+  const placeHandle = useCutHold(hold, piece, camera, gl.domElement);
 
   useEffect(() => () => piece.dispose(), [piece]);
   useEffect(() => {
-    piece.dress(figure, theme);
+    piece.dress(overlaid, theme);
     dressed.current = null;
     invalidate();
-  }, [piece, figure, theme, invalidate]);
+  }, [piece, overlaid, theme, invalidate]);
   useEffect(() => useSession.subscribe(() => invalidate()), [invalidate]);
   useEffect(() => {
     let gone = false;
@@ -124,14 +132,15 @@ export function Rig({ figure, theme, still }: Props) {
     pose.current = now;
     const away = session.view === 'half' && now.roll < 1e-6 ? session.away : null;
     const stance = `${now.roll} ${now.exaggeration} ${away}`;
-    if (stance !== standing.current || dressed.current !== figure) {
+    if (stance !== standing.current || dressed.current !== overlaid) {
       piece.stand({ roll: now.roll, exaggeration: now.exaggeration, away });
       standing.current = stance;
-      dressed.current = figure;
+      dressed.current = overlaid;
     }
     piece.point(session.cursor);
-    piece.fit(size.width, size.height, gl.getPixelRatio());
     const far = look(camera, piece, now, size.width, size.height);
+    piece.fit(camera, size.width, size.height, gl.getPixelRatio());
+    placeHandle(away === null, now.roll);
     controls.current?.target
       .copy(camera.position)
       .addScaledVector(camera.getWorldDirection(controls.current.target.clone()), far);

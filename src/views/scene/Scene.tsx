@@ -1,16 +1,19 @@
 /** The bore in three dimensions. Loaded on its own, after the notebook. */
 import { Canvas } from '@react-three/fiber';
+import type { RefObject } from 'react';
 import type { Theme } from '../../figures/colour.ts';
-import type { PieceFigure } from '../../figures/piece.ts';
+import type { CutHold } from './CutHandle.tsx';
 import { Rig } from './Rig.tsx';
+import type { Overlaid } from './useOverlaid.ts';
 
 interface Props {
-  readonly figure: PieceFigure;
+  readonly overlaid: Overlaid;
   readonly theme: Theme;
   readonly still: boolean;
+  readonly hold: RefObject<CutHold>;
 }
 
-export default function Scene({ figure, theme, still }: Props) {
+export default function Scene(props: Props) {
   return (
     <Canvas
       frameloop="demand"
@@ -19,7 +22,7 @@ export default function Scene({ figure, theme, still }: Props) {
       linear
       gl={{ antialias: true, alpha: true, powerPreference: 'low-power' }}
     >
-      <Rig figure={figure} theme={theme} still={still} />
+      <Rig {...props} />
     </Canvas>
   );
 }

@@ -1,18 +1,31 @@
 /** Room for the scene: fetches it when it is wanted, and says so plainly where it cannot be drawn. */
-import { Component, type KeyboardEvent, lazy, type ReactNode, Suspense, useMemo } from 'react';
+import {
+  Component,
+  type KeyboardEvent,
+  lazy,
+  type ReactNode,
+  Suspense,
+  useMemo,
+  useRef,
+} from 'react';
 import type { Theme } from '../../figures/colour.ts';
 import { homeTurn } from '../../figures/framing.ts';
-import type { PieceFigure } from '../../figures/piece.ts';
+import { sceneWords } from '../../figures/sceneWords.ts';
+import type { Units } from '../../figures/steps.ts';
 import { useSession } from '../../store/session.ts';
+import { CutHandle, type CutHold } from './CutHandle.tsx';
+import { StageKey } from './StageKey.tsx';
+import { useOverlaid } from './useOverlaid.ts';
+import { useSceneSaid } from './useSceneSaid.ts';
+import type { Shows } from './useShown.ts';
 import { useStill } from './useStill.ts';
+import './stage.css';
 
 const Scene = lazy(() => import('./Scene.tsx'));
 
-interface Props {
-  readonly figure: PieceFigure;
+interface Props extends Shows {
+  readonly units: Units;
   readonly theme: Theme;
-  /** What the drawing shows, for whoever cannot see it. */
-  readonly words: string;
 }
 
 const NO_SCENE =
@@ -22,18 +35,30 @@ function canDraw(): boolean {
   return document.createElement('canvas').getContext('webgl2') !== null;
 }
 
-/** Radians a key press turns the piece by. */
+/** Radians a key press turns the piece by, and how far it rolls it. */
 const KEY_TURN = 0.12;
+const KEY_ROLL = 0.05;
 const KEYS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-KEY_TURN, 0],
   ArrowRight: [KEY_TURN, 0],
   ArrowUp: [0, KEY_TURN],
   ArrowDown: [0, -KEY_TURN],
 };
+const ROLL_KEYS: Readonly<Record<string, number>> = { ']': KEY_ROLL, '[': -KEY_ROLL };
+
+const HOW =
+  'Arrow keys turn it, Home turns it back; the right bracket rolls it out, the left bracket rolls it up.';
 
 function onKey(event: KeyboardEvent): void {
   const { look, turn, view, away, roll } = useSession.getState();
   if (event.key === 'Escape' || event.key === 'Home') look({ turn: null });
+  const rolled = ROLL_KEYS[event.key];
+  if (rolled !== undefined) {
+    event.preventDefault();
+    const from = view === 'half' ? 0 : roll;
+    const next = Math.min(1, Math.max(0, Math.round((from + rolled) * 100) / 100));
+    look({ roll: next, view: next > 0 ? 'flat' : 'rim', turn: null });
+  }
   const way = KEYS[event.key];
   if (way === undefined) return;
   event.preventDefault();
@@ -42,24 +67,35 @@ function onKey(event: KeyboardEvent): void {
   look({ turn: { azimuth: from.azimuth + way[0], elevation } });
 }
 
-export function Stage({ figure, theme, words }: Props) {
-  const still = useStill();
+export function Stage(props: Props) {
   const drawable = useMemo(canDraw, []);
   if (!drawable) return <p className="drawing-stage drawing-wait">{NO_SCENE}</p>;
+  return <Drawable {...props} />;
+}
+
+function Drawable({ bore, survey, piece, units, theme }: Props) {
+  const still = useStill();
+  const overlaid = useOverlaid({ bore, survey, piece, units });
+  const words = sceneWords(piece, useSceneSaid({ bore, survey, piece, units }, overlaid));
+  const hold = useRef<CutHold>({ element: null, thetaUnder: null });
   return (
-    <div
-      className="drawing-stage"
-      role="application"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by keys
-      tabIndex={0}
-      aria-label={`${words} Arrow keys turn it, Home turns it back.`}
-      onKeyDown={onKey}
-    >
-      <Guard>
-        <Suspense fallback={<p className="drawing-wait">Fetching the drawing…</p>}>
-          <Scene figure={figure} theme={theme} still={still} />
-        </Suspense>
-      </Guard>
+    <div className="drawing-stage">
+      <div
+        className="stage-turned"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by keys
+        tabIndex={0}
+        aria-label={`${words.join(' ')} ${HOW}`}
+        onKeyDown={onKey}
+      >
+        <Guard>
+          <Suspense fallback={<p className="drawing-wait">Fetching the drawing…</p>}>
+            <Scene {...{ overlaid, theme, still, hold }} />
+          </Suspense>
+        </Guard>
+      </div>
+      <CutHandle hold={hold} />
+      <StageKey overlaid={overlaid} />
     </div>
   );
 }

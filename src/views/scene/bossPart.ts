@@ -13,10 +13,11 @@ import type { WallMesh } from '../../figures/mesh.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
 import { raw } from './raw.ts';
 import { BOSS_FRAGMENT, BOSS_VERTEX } from './shaders.ts';
+import { holeColour, keepoutUniforms } from './wallPart.ts';
 
 export interface BossPart {
   readonly mesh: Mesh<BufferGeometry, ShaderMaterial>;
-  dress(theme: Theme): void;
+  dress(piece: PieceFigure, theme: Theme): void;
   /** To be called after the wall has been bent the same way. */
   bend(piece: PieceFigure, roll: number, span: Span, wall: WallMesh): void;
   /** Some corners all over it, enough to frame it, but for those that are hidden; x, y, z one after another. */
@@ -49,6 +50,8 @@ export function makeBoss(piece: PieceFigure): BossPart {
       metal: { value: new Vector3() },
       cutMetal: { value: new Vector3() },
       ink: { value: new Vector3() },
+      hole: { value: new Vector3() },
+      ...asUniforms(keepoutUniforms([])),
       pixel: { value: 1 },
       half_: { value: 0 },
       away: { value: 0 },
@@ -59,8 +62,12 @@ export function makeBoss(piece: PieceFigure): BossPart {
   mesh.frustumCulled = false;
   return {
     mesh,
-    dress(theme) {
+    dress(figure, theme) {
       const palette = paletteOf(theme);
+      for (const [name, value] of Object.entries(keepoutUniforms(figure.keepouts))) {
+        material.uniforms[name]!.value = value;
+      }
+      material.uniforms.hole!.value = holeColour(theme);
       material.uniforms.metal!.value = raw(palette.boss);
       material.uniforms.cutMetal!.value = raw(palette.bossCut);
       material.uniforms.ink!.value = raw(palette.lineOnPale);
@@ -87,4 +94,8 @@ export function makeBoss(piece: PieceFigure): BossPart {
       material.dispose();
     },
   };
+}
+
+function asUniforms(values: Readonly<Record<string, unknown>>) {
+  return Object.fromEntries(Object.entries(values).map(([name, value]) => [name, { value }]));
 }

@@ -1,58 +1,47 @@
-/** Clock marks round the rim and the arrow of the load: one mesh of letters that face the eye. */
+/** What is written on the piece: one mesh of letters that face the eye, none of which covers another. */
 import {
   BufferAttribute,
   BufferGeometry,
   DynamicDrawUsage,
+  type Group,
   Mesh,
+  type PerspectiveCamera,
   ShaderMaterial,
   Vector2,
+  Vector3,
 } from 'three';
-import type { Vector } from '../../figures/framing.ts';
+import type { Theme } from '../../figures/colour.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
-import { clockMarks, standAtRim } from '../../figures/pins.ts';
-import { CELL_SHAPE, cellOf, type Letters } from './letters.ts';
+import type { Sign } from '../../figures/signs.ts';
+import { CELL_SHAPE, type Letters } from './letters.ts';
 import { MARK_FRAGMENT, MARK_VERTEX } from './shaders.ts';
 
 export interface MarksPart {
   readonly mesh: Mesh<BufferGeometry, ShaderMaterial>;
-  /** Puts the marks where they stand at a roll; returns their places, x, y, z one after another. */
-  place(piece: PieceFigure, roll: number, hidden: (phi: number) => boolean): number[];
-  /** Fits the letters to a picture of this size, CSS pixels. */
-  fit(width: number, height: number): void;
+  dress(theme: Theme): void;
+  /** Puts the signs where they stand; returns the places of those outside the wall, x, y, z one after another. */
+  place(
+    piece: PieceFigure,
+    signs: readonly Sign[],
+    stance: { readonly roll: number; readonly exaggeration: number },
+  ): number[];
+  /** Leaves out what is hidden from the eye, and what would cover something weightier; in a picture of this size. */
+  arrange(camera: PerspectiveCamera, group: Group, width: number, height: number): void;
+  /** Where the sign of the cut stands, in the piece's own coordinates; null where it is not shown. */
+  knob(): Vector3 | null;
   dispose(): void;
 }
 
 /** A picture lower than this has room for 12, 3, 6 and 9 alone, and small. */
 export const SMALL_PICTURE = 250;
 
-/** Twelve hours, the one at the cut twice, the load and its arrow. */
-const MOST = 15;
-/** Heights of a cell, CSS pixels; letters fill two thirds of it. */
-const QUARTER = 26;
-const HOUR = 20;
-
+const MOST = 64;
 const STANDING = [0, 0, 0] as const;
 
-/**
- * The arrow points where the load pulls. At the map that is into the paper, so there it points down at the rim;
- * half-way it is too small to be seen turning over.
- */
-function arrowWay(outward: Vector, roll: number): Vector {
-  return roll < 0.5 ? outward : [0, 0, -1];
-}
-const arrowSize = (roll: number) => 30 * Math.sqrt(Math.abs(1 - 2 * roll));
-
-interface Sign {
-  readonly text: string;
-  readonly phi: number;
-  /** Clock position that it speaks of, where it stands beside it. */
-  readonly of?: number;
-  readonly size: number;
-  readonly share: number;
-  readonly above: number;
-  readonly points: boolean;
-  /** Left out where the picture is small. */
-  readonly minor: boolean;
+interface Placed {
+  readonly sign: Sign;
+  readonly at: Vector3;
+  readonly outward: Vector3;
 }
 
 export function makeMarks(letters: Letters): MarksPart {
@@ -66,55 +55,56 @@ export function makeMarks(letters: Letters): MarksPart {
   const axis = attribute('axis', 3);
   const corner = attribute('corner', 2);
   const uv = attribute('uv_', 2);
-  const minor = attribute('minor', 1);
+  const kept_ = attribute('kept_', 1);
   const index = Array.from({ length: MOST }, (_, i) =>
     [0, 1, 2, 2, 1, 3].map((k) => 4 * i + k),
   ).flat();
   geometry.setIndex(index);
-  const material = new ShaderMaterial({
-    vertexShader: MARK_VERTEX,
-    fragmentShader: MARK_FRAGMENT,
-    uniforms: {
-      letters: { value: letters.texture },
-      screen: { value: new Vector2(1, 1) },
-      sizes: { value: new Vector2(1, 1) },
-      lift: { value: 1 },
-    },
-    transparent: true,
-    depthWrite: false,
-  });
+  const material = makeMaterial(letters);
   const mesh = new Mesh(geometry, material);
   mesh.frustumCulled = false;
+  let placed: Placed[] = [];
+  let radius = 1;
+  let bold = 1;
   return {
     mesh,
-    place(piece, roll, hidden) {
-      const signs = signsOf(piece, roll).filter((sign) => !hidden(sign.of ?? sign.phi));
-      geometry.setDrawRange(0, 6 * signs.length);
-      const places: number[] = [];
-      signs.forEach((sign, i) => {
-        const { share, above, phi } = sign;
-        const { at, outward } = standAtRim(piece.shape, phi, piece.metal, share, above, roll);
-        places.push(...at);
-        const [wx, wy, wz] = sign.points ? arrowWay(outward, roll) : STANDING;
-        const cell = cellOf(sign.text);
+    dress(theme) {
+      bold = theme === 'sunlight' ? 1.2 : 1;
+    },
+    place(piece, signs, { roll, exaggeration }) {
+      radius = piece.shape.radius;
+      letters.need(signs.map(({ text }) => text));
+      placed = signs.slice(0, MOST).map((sign) => {
+        const { at, outward } = sign.stand(roll, exaggeration);
+        return { sign, at: new Vector3(...at), outward: new Vector3(...outward) };
+      });
+      geometry.setDrawRange(0, 6 * placed.length);
+      placed.forEach(({ sign, at, outward }, i) => {
+        const [wx, wy, wz] = sign.points ? outward.toArray() : STANDING;
+        const cell = letters.cellOf(sign.text);
         for (let k = 0; k < 4; k++) {
           const [x, y] = [k % 2, Math.floor(k / 2)];
-          centre.setXYZ(4 * i + k, ...at);
+          centre.setXYZ(4 * i + k, at.x, at.y, at.z);
           axis.setXYZ(4 * i + k, wx, wy, wz);
           corner.setXY(4 * i + k, (x - 0.5) * sign.size * CELL_SHAPE, (y - 0.5) * sign.size);
-          minor.setX(4 * i + k, sign.minor ? 1 : 0);
           uv.setXY(4 * i + k, cell.u + x * cell.width, cell.v + y * cell.height);
         }
       });
-      for (const one of [centre, axis, corner, uv, minor]) one.needsUpdate = true;
-      material.uniforms.lift!.value = 0.3 * piece.shape.length;
-      return places;
+      for (const one of [centre, axis, corner, uv]) one.needsUpdate = true;
+      return placed.flatMap(({ sign, at }) => (sign.on === 'wall' ? [] : at.toArray()));
     },
-    fit(width, height) {
+    arrange(camera, group, width, height) {
       const small = height < SMALL_PICTURE;
+      const size = bold * (small ? 0.75 : 1);
       (material.uniforms.screen!.value as Vector2).set(width, height);
-      (material.uniforms.sizes!.value as Vector2).set(small ? 0.75 : 1, small ? 0 : 1);
+      material.uniforms.size!.value = size;
+      const kept = keptOf(placed, { camera, group, radius, width, height, size, small });
+      placed.forEach(({ sign }, i) => {
+        for (let k = 0; k < 4; k++) kept_.setX(4 * i + k, kept.has(sign) ? 1 : 0);
+      });
+      kept_.needsUpdate = true;
     },
+    knob: () => placed.find(({ sign }) => sign.text === 'knob')?.at ?? null,
     dispose() {
       geometry.dispose();
       material.dispose();
@@ -122,42 +112,82 @@ export function makeMarks(letters: Letters): MarksPart {
   };
 }
 
-/** What is written, and where: hours on the rim's metal (outside it where that is too thin), the load outside. */
-function signsOf({ shape, metal, load }: PieceFigure, roll: number): Sign[] {
-  const { radius, cut } = shape;
-  const thin = metal < 0.3 * radius;
-  const share = thin ? 1 + (0.14 * radius) / metal : 0.6;
-  const signs: Sign[] = clockMarks(cut)
-    // As a hole both ends of the cut are one place, and its hour is written once.
-    .filter(({ phi }) => roll > 0.01 || phi < Math.PI - 1e-6)
-    .map(({ text, phi, quarter }) => ({
-      text,
-      phi,
-      size: quarter ? QUARTER : HOUR,
-      share,
-      above: 0.16 * radius,
-      points: false,
-      minor: !quarter,
-    }));
-  if (load === null) return signs;
-  const outside = (thin ? 0.36 : 0.17) * radius;
-  const at = { share: 1 + outside / metal, above: 0.4 * radius };
-  return [
-    ...signs,
-    { ...at, text: 'arrow', phi: load, size: arrowSize(roll), points: true, minor: false },
-    {
-      ...at,
-      text: 'load',
-      of: load,
-      phi: load + beside(load, at.share * metal, radius),
-      size: HOUR,
-      points: false,
-      minor: true,
+function makeMaterial(letters: Letters): ShaderMaterial {
+  return new ShaderMaterial({
+    vertexShader: MARK_VERTEX,
+    fragmentShader: MARK_FRAGMENT,
+    uniforms: {
+      letters: { value: letters.texture },
+      screen: { value: new Vector2(1, 1) },
+      size: { value: 1 },
     },
-  ];
+    transparent: true,
+    // What is hidden is left out by `arrange`, whole: a figure half swallowed by the metal would be misread.
+    depthTest: false,
+    depthWrite: false,
+  });
 }
 
-/** The load's word stands beside its arrow, on the side where the map has more room, as an angle. */
-function beside(load: number, out: number, radius: number): number {
-  return (load > 0 ? -0.3 : 0.3) * (radius / (radius + 0.5 * out));
+interface Picture {
+  readonly camera: PerspectiveCamera;
+  readonly group: Group;
+  readonly radius: number;
+  readonly width: number;
+  readonly height: number;
+  readonly size: number;
+  readonly small: boolean;
 }
+
+/** Widths of a letter and of the room around a text, in heights of its cell. */
+const LETTER = 0.3;
+const AROUND = 0.16;
+
+function keptOf(placed: readonly Placed[], picture: Picture): Set<Sign> {
+  const { camera, group, width, height, size, small } = picture;
+  const eye = group.worldToLocal(camera.position.clone());
+  const kept = new Set<Sign>();
+  const boxes: { x: number; y: number; w: number; h: number }[] = [];
+  for (const { sign, at, outward } of [...placed].sort((a, b) => b.sign.weight - a.sign.weight)) {
+    if (small && sign.minor) continue;
+    if (!SEEN[sign.on](at, outward, eye, picture)) continue;
+    const point = group.localToWorld(at.clone()).project(camera);
+    const shape = sign.points || sign.text === 'knob';
+    const h = size * sign.size * 0.78;
+    const w = shape ? h : size * sign.size * (sign.text.length * LETTER + AROUND);
+    const box = { x: (point.x * width) / 2, y: (point.y * height) / 2, w, h };
+    const covers = boxes.some(
+      (one) =>
+        Math.abs(one.x - box.x) < (one.w + box.w) / 2 &&
+        Math.abs(one.y - box.y) < (one.h + box.h) / 2,
+    );
+    if (covers) continue;
+    boxes.push(box);
+    kept.add(sign);
+  }
+  return kept;
+}
+
+type Seen = (at: Vector3, outward: Vector3, eye: Vector3, picture: Picture) => boolean;
+
+/** Whether the eye sees what a sign stands on; all in the piece's own coordinates. */
+const SEEN: Readonly<Record<Sign['on'], Seen>> = {
+  // The wall looks at the eye, and the eye sees it through the mouth of the hole.
+  wall(at, outward, eye, { group, radius }) {
+    const toEye = eye.clone().sub(at).normalize();
+    if (-toEye.dot(outward) < 0.12) return false;
+    if (group.userData.closed !== true || !(eye.z > 0)) return true;
+    const mouth = at.clone().addScaledVector(toEye, -at.z / toEye.z);
+    return Math.hypot(mouth.x, mouth.y) < 0.97 * radius;
+  },
+  // Rolled out, the rim is seen from wherever the wall is.
+  rim(at, outward, eye, { group }) {
+    if (group.userData.roll < 0.5) return eye.z > 0;
+    return eye.clone().sub(at).normalize().dot(outward) < 0.2;
+  },
+  'cut face'(at, _, eye, { group }) {
+    const away = group.userData.away as number | null;
+    if (away === null) return false;
+    const toEye = eye.clone().sub(at);
+    return toEye.x * Math.sin(away) + toEye.y * Math.cos(away) > 0;
+  },
+};

@@ -1,14 +1,19 @@
-/** The whole piece in the scene: wall, metal, letters and pins, four draw calls. */
+/** The whole piece in the scene: wall, metal, pins, films, lines, bushing and letters, seven draw calls. */
 import { Group, type PerspectiveCamera, Raycaster, type Vector2, Vector3 } from 'three';
 import { fromMiddle, middleOf, poseAt } from '../../figures/bend.ts';
 import { halfSpan, WHOLE } from '../../figures/boss.ts';
 import type { Theme } from '../../figures/colour.ts';
-import type { PieceFigure } from '../../figures/piece.ts';
+import { signsOf } from '../../figures/signs.ts';
 import type { Place } from '../../store/session.ts';
+import { bendUniforms } from './bendShader.ts';
 import { makeBoss } from './bossPart.ts';
+import { makeFit } from './fitPart.ts';
+import { makeLayers } from './layersPart.ts';
 import { makeLetters } from './letters.ts';
+import { makeLines } from './linesPart.ts';
 import { makeMarks } from './marksPart.ts';
 import { makePins } from './pinsPart.ts';
+import type { Overlaid } from './useOverlaid.ts';
 import { makeWall } from './wallPart.ts';
 
 /** How the piece stands. */
@@ -21,82 +26,134 @@ export interface Stance {
 
 export interface Piece {
   readonly group: Group;
-  dress(figure: PieceFigure, theme: Theme): void;
+  dress(overlaid: Overlaid, theme: Theme): void;
   stand(stance: Stance): void;
   point(cursor: Place | null): void;
-  /** Tells the paint how large the picture is, CSS pixels, and how fine the screen. */
-  fit(width: number, height: number, fineness: number): void;
+  /** Tells the paint how large the picture is, CSS pixels, and how fine the screen; after the camera is placed. */
+  fit(camera: PerspectiveCamera, width: number, height: number, fineness: number): void;
   /** Outline of the piece as it stands, in the world, x, y, z one after another. */
   outline(): Float32Array;
   /** The place on the wall under a point of the picture (-1 to 1 each way); null where there is none. */
   placeUnder(point: Vector2, camera: PerspectiveCamera): Place | null;
+  /** Where the cut is taken by, in the world; null where it is not to be moved. */
+  knob(): Vector3 | null;
+  /** Share of the picture's width that the rolled out piece takes; after the camera is placed. */
+  width(): number;
   redrawLetters(): void;
   dispose(): void;
 }
 
-export function makePiece(first: PieceFigure, firstTheme: Theme): Piece {
-  let figure = first;
+/** Lines are thicker in the sun. */
+const BOLD: Readonly<Record<Theme, number>> = { light: 1, dark: 1, sunlight: 1.6 };
+
+function makeParts(first: Overlaid) {
+  const shared = bendUniforms();
+  const letters = makeLetters();
+  const wall = makeWall(first.piece);
+  const boss = makeBoss(first.piece);
+  const pins = makePins();
+  const lines = makeLines(shared);
+  const layers = makeLayers(shared, first.layers ?? { columns: 1, rows: 1 });
+  const fit = makeFit(shared);
+  const marks = makeMarks(letters);
+  layers.mesh.renderOrder = 1;
+  marks.mesh.renderOrder = 2;
+  return { shared, letters, wall, boss, pins, lines, layers, fit, marks };
+}
+
+export function makePiece(first: Overlaid, firstTheme: Theme): Piece {
+  let laid = first;
   let theme = firstTheme;
   let stance: Stance = { roll: 0, exaggeration: 1, away: null };
   let marksAt: number[] = [];
-  const letters = makeLetters();
-  const wall = makeWall(first);
-  const boss = makeBoss(first);
-  const marks = makeMarks(letters);
-  const pins = makePins();
+  let wide = 1;
+  const { shared, letters, ...parts } = makeParts(first);
+  const { wall, boss, pins, lines, layers, fit, marks } = parts;
   const group = new Group();
   group.rotation.order = 'XYZ';
-  group.add(boss.mesh, wall.mesh, pins.mesh, marks.mesh);
-  marks.mesh.renderOrder = 1;
-  const painted = [wall.mesh.material.uniforms, boss.mesh.material.uniforms];
+  for (const part of Object.values(parts)) group.add(part.mesh);
+  const painted = [shared, wall.mesh.material.uniforms, boss.mesh.material.uniforms];
+  const shape = () => laid.piece.shape;
 
   const removed = (theta: number) => stance.away !== null && Math.cos(theta - stance.away) > 1e-4;
-  const removedAt = (phi: number) => removed(phi + middleOf(figure.shape.cut));
+  const removedAt = (phi: number) => removed(phi + middleOf(shape().cut));
 
   return {
     group,
     dress(next, nextTheme) {
-      figure = next;
+      laid = next;
       theme = nextTheme;
-      wall.dress(figure, theme);
-      boss.dress(theme);
-      pins.dress(figure, theme);
+      const { piece, shown } = laid;
+      wall.dress(piece, theme);
+      wall.edge(piece, shown['metal-off']);
+      boss.dress(piece, theme);
+      pins.dress(piece, theme);
+      pins.show(shown.readings);
+      lines.dress(theme);
+      lines.draw(laid.strokes, piece.shape.radius);
+      if (laid.layers !== null) layers.dress(piece, laid.layers, theme);
+      layers.show({
+        off: shown['metal-off'],
+        low: shown.low,
+        pass: shown['first-pass'],
+      });
+      fit.dress(theme);
+      fit.draw(laid.fit, piece.shape.length);
+      marks.dress(theme);
       letters.draw(theme);
     },
     stand(next) {
       stance = next;
       const { roll, exaggeration, away } = next;
-      const { cut, columns } = figure.shape;
+      const { cut, columns, radius } = shape();
       const span = away === null ? WHOLE : halfSpan(away, cut, columns);
-      wall.bend(figure, roll, exaggeration);
-      boss.bend(figure, roll, span, wall.arrays);
-      pins.place(figure, roll, exaggeration, removed);
-      marksAt = marks.place(figure, roll, removedAt);
+      wall.bend(laid.piece, roll, exaggeration);
+      boss.bend(laid.piece, roll, span, wall.arrays);
+      layers.cutAt(laid.piece, away, roll);
+      pins.place(laid.piece, roll, exaggeration, removed);
+      const signs = signsOf(laid.piece, { zones: laid.shown.zones, away, roll });
+      const seen = signs.filter(({ of }) => !removedAt(of));
+      marksAt = marks.place(laid.piece, seen, { roll, exaggeration });
       const { spin, tip } = poseAt(roll, cut);
       group.rotation.set(tip, 0, spin);
       group.updateMatrixWorld();
+      Object.assign(group.userData, { roll, away, closed: roll < 0.05 && away === null });
       for (const uniforms of painted) {
         uniforms.half_!.value = away === null ? 0 : 1;
         uniforms.away!.value = away ?? 0;
         uniforms.middle!.value = middleOf(cut);
       }
+      shared.radius.value = radius;
+      shared.roll.value = roll;
+      shared.exaggeration.value = exaggeration;
     },
     point(cursor) {
       const at = wall.mesh.material.uniforms.cursor!.value as Vector3;
       if (cursor === null) at.set(0, 0, 0);
-      else at.set(fromMiddle(cursor.theta, figure.shape.cut), cursor.z, 1);
+      else at.set(fromMiddle(cursor.theta, shape().cut), cursor.z, 1);
     },
-    fit(width, height, fineness) {
-      for (const uniforms of painted) uniforms.pixel!.value = fineness;
-      marks.fit(width, height);
+    fit(camera, width, height, fineness) {
+      for (const uniforms of painted) uniforms.pixel!.value = fineness * BOLD[theme];
+      lines.fit(width, height);
+      marks.arrange(camera, group, width, height);
+      const { position } = wall.arrays;
+      const last = 3 * shape().columns;
+      const [left, right] = [0, last].map(
+        (i) => group.localToWorld(new Vector3().fromArray(position, i)).project(camera).x,
+      );
+      wide = Math.abs(right! - left!) / 2;
     },
-    outline: () => outlineOf(group, boss.corners(removedAt), marksAt),
+    width: () => wide,
+    outline() {
+      const pin = stance.roll > 0 ? [] : pinCorners(laid.fit?.pin ?? 0, fit.ends());
+      return outlineOf(group, [...boss.corners(removedAt), ...marksAt, ...pin]);
+    },
     placeUnder(point, camera) {
       const ray = new Raycaster();
       ray.setFromCamera(point, camera);
       for (const hit of ray.intersectObjects([wall.mesh, boss.mesh], false)) {
         if (hit.object === wall.mesh && hit.uv) {
-          const theta = hit.uv.x + middleOf(figure.shape.cut);
+          const theta = hit.uv.x + middleOf(shape().cut);
           if (removed(theta)) continue;
           return { theta: theta - 2 * Math.PI * Math.floor(theta / (2 * Math.PI)), z: hit.uv.y };
         }
@@ -104,9 +161,13 @@ export function makePiece(first: PieceFigure, firstTheme: Theme): Piece {
       }
       return null;
     },
+    knob() {
+      const at = marks.knob();
+      return at === null ? null : group.localToWorld(at.clone());
+    },
     redrawLetters: () => letters.draw(theme),
     dispose() {
-      for (const part of [wall, boss, marks, pins]) part.dispose();
+      for (const part of Object.values(parts)) part.dispose();
       letters.texture.dispose();
     },
   };
@@ -119,13 +180,16 @@ function bossTakenOff(point: Vector3, group: Group, away: number | null): boolea
   return here.x * Math.sin(away) + here.y * Math.cos(away) > 1e-3;
 }
 
-/** Corners of the boss and marks, in the world. */
-function outlineOf(
-  group: Group,
-  corners: readonly number[],
-  marks: readonly number[],
-): Float32Array {
-  const out = Float32Array.from([...corners, ...marks]);
+/** Corners of boxes about the ends of the pin. */
+function pinCorners(radius: number, ends: readonly number[]): number[] {
+  return ends.flatMap((z) =>
+    [-1, 1].flatMap((x) => [-1, 1].flatMap((y) => [x * radius, y * radius, -z])),
+  );
+}
+
+/** Corners of the piece, put into the world. */
+function outlineOf(group: Group, corners: readonly number[]): Float32Array {
+  const out = Float32Array.from(corners);
   const point = new Vector3();
   for (let i = 0; i < out.length; i += 3) {
     point.fromArray(out, i).applyMatrix4(group.matrixWorld).toArray(out, i);

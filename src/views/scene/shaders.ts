@@ -10,13 +10,13 @@ export const MOST_KEEPOUTS = 8;
 /** Colours that the wall runs through. */
 export const RAMP_TEXELS = 256;
 
-const LIGHT = /* glsl */ `
+export const LIGHT = /* glsl */ `
   float lit(vec3 n, float base, float gain) {
     return base + gain * dot(normalize(n), normalize(vec3(-0.4, 0.5, 0.77)));
   }
 `;
 
-const STROKE = /* glsl */ `
+export const STROKE = /* glsl */ `
   /* A line where v is zero, wide in pixels; pace is what v changes by from pixel to pixel, which a v with jumps
      cannot tell by itself. */
   float stroke(float v, float wide, float pace) {
@@ -24,10 +24,9 @@ const STROKE = /* glsl */ `
   }
 `;
 
-const HALF = /* glsl */ `
+export const HALF = /* glsl */ `
   uniform float half_;
   uniform float away;
-  uniform float middle;
   /* In half, what lies about the clock position away is taken off. */
   void cutHalf(float phi) {
     if (half_ > 0.5 && cos(phi + middle - away) > 1e-4) discard;
@@ -64,6 +63,7 @@ export const WALL_FRAGMENT = /* glsl */ `
   uniform vec3 lines[${MOST_LEVELS}];
   uniform vec3 ink;
   uniform vec3 ground;
+  uniform vec3 hole;
   uniform vec3 unknown;
   uniform float radius;
   uniform float pixel;
@@ -77,6 +77,7 @@ export const WALL_FRAGMENT = /* glsl */ `
   varying float deviation_;
   varying float doubt_;
   varying float give_;
+  uniform float middle;
   ${LIGHT}
   ${HALF}
 
@@ -108,22 +109,22 @@ export const WALL_FRAGMENT = /* glsl */ `
     return mix(colour, lines[level], dash * stroke(v, 1.1 * pixel, fwidth(deviation_)));
   }
 
-  /* The edge of metal, where v is zero: a heavy line, or dots; teeth on the side where v is below zero. */
-  vec3 edge(vec3 colour, float v, float dotted) {
+  /* The edge of metal, where v is zero: a heavy line with teeth on the side where v is below zero. */
+  vec3 edge(vec3 colour, float v) {
     float pace = fwidth(v);
     vec2 slope = vec2(dFdx(v), dFdy(v));
     float run = (abs(slope.x) > abs(slope.y) ? gl_FragCoord.y : gl_FragCoord.x) / pixel;
-    float on = 1.0 - dotted * step(0.5, fract(run / 5.0));
     float far = -v / max(pace, 1e-9) / pixel;
     float tooth = step(0.0, far) * step(far, 6.0) * step(fract(run / 16.0), 0.11);
-    colour = mix(colour, ground, on * stroke(v, 4.5 * pixel, pace));
-    return mix(colour, ink, max(tooth, on * stroke(v, 2.5 * pixel, pace)));
+    colour = mix(colour, ground, stroke(v, 4.5 * pixel, pace));
+    return mix(colour, ink, max(tooth, stroke(v, 2.5 * pixel, pace)));
   }
 
-  /* Metal that surely comes off stands where the wall is small even at its largest, what possibly stands at its least. */
+  /* Metal that surely comes off stands where the wall is small even at its largest. The map says besides where metal
+     possibly stands; here that would crowd it. */
   vec3 edged(vec3 colour) {
     if (wanted < 0.5 || doubt_ > 8.0) return colour;
-    return edge(edge(colour, deviation_ - give_, 1.0), deviation_ + give_, 0.0);
+    return edge(colour, deviation_ + give_);
   }
 
   vec3 hatched(vec3 colour) {
@@ -140,7 +141,8 @@ export const WALL_FRAGMENT = /* glsl */ `
       vec2 d = vec2(k.w >= 3.14 ? 0.0 : apart(place_.x, k.x) / k.w,
                     abs(place_.y - 0.5 * (k.y + k.z)) / (0.5 * (k.z - k.y)));
       float edge = (holes[i] > 0.5 ? length(d) : max(d.x, d.y)) - 1.0;
-      if (edge < 0.0) colour = mix(colour, ground, 0.75);
+      /* A hole is dark, what is only left alone is pale. */
+      if (edge < 0.0) colour = holes[i] > 0.5 ? mix(hole, colour, 0.12) : mix(colour, ground, 0.75);
       vec2 pace = fwidth(place_) / vec2(k.w, 0.5 * (k.z - k.y));
       float near = step(edge, 1.0);
       colour = mix(colour, ink, near * stroke(edge, 1.6 * pixel, max(pace.x, pace.y)));
@@ -177,6 +179,7 @@ export const WALL_FRAGMENT = /* glsl */ `
 export const BOSS_VERTEX = /* glsl */ `
   attribute vec2 place;
   attribute float face;
+  varying float deep_;
   varying vec3 normal_;
   varying vec2 place_;
   varying float face_;
@@ -184,11 +187,17 @@ export const BOSS_VERTEX = /* glsl */ `
     normal_ = normalMatrix * normal;
     place_ = place;
     face_ = face;
+    deep_ = -position.z;
     gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
   }
 `;
 
 export const BOSS_FRAGMENT = /* glsl */ `
+  uniform vec4 keepouts[${MOST_KEEPOUTS}];
+  uniform float holes[${MOST_KEEPOUTS}];
+  uniform int keepoutCount;
+  uniform vec3 hole;
+  varying float deep_;
   uniform vec3 metal;
   uniform vec3 cutMetal;
   uniform vec3 ink;
@@ -196,10 +205,25 @@ export const BOSS_FRAGMENT = /* glsl */ `
   varying vec3 normal_;
   varying vec2 place_;
   varying float face_;
+  uniform float middle;
   ${LIGHT}
   ${HALF}
 
   ${STROKE}
+
+  /* Holes through the metal, as they come out on the outside. */
+  vec3 bored(vec3 colour) {
+    for (int i = 0; i < ${MOST_KEEPOUTS}; i++) {
+      if (i >= keepoutCount) break;
+      if (holes[i] < 0.5) continue;
+      vec4 k = keepouts[i];
+      float round_ = abs(mod(place_.x - k.x + 3.14159265, 6.2831853) - 3.14159265);
+      vec2 d = vec2(round_ / k.w, (deep_ - 0.5 * (k.y + k.z)) / (0.5 * (k.z - k.y)));
+      float edge = length(d) - 1.0;
+      colour = mix(colour, hole, 1.0 - smoothstep(-0.06, 0.06, edge));
+    }
+    return colour;
+  }
 
   void main() {
     if (face_ < 2.5) cutHalf(place_.x);
@@ -213,6 +237,7 @@ export const BOSS_FRAGMENT = /* glsl */ `
       float reach = mix(0.1, 0.2, quarter);
       colour = mix(colour, ink, 0.85 * stroke(near, (1.2 + quarter) * pixel, fwidth(hours)) * step(place_.y, reach));
     }
+    if (face_ > 1.5 && face_ < 2.5) colour = bored(colour);
     if (face_ < 1.5 || face_ > 2.5) {
       float edge = max(stroke(place_.y, 1.6 * pixel, fwidth(place_.y)), stroke(1.0 - place_.y, 1.6 * pixel, fwidth(place_.y)));
       colour = mix(colour, ink, 0.55 * edge);
@@ -227,29 +252,22 @@ export const MARK_VERTEX = /* glsl */ `
   attribute vec3 axis;
   attribute vec2 corner;
   attribute vec2 uv_;
-  attribute float minor;
+  attribute float kept_;
   uniform vec2 screen;
-  /* Sizes of the letters that matter most, and of the others, against their usual. */
-  uniform vec2 sizes;
-  uniform float lift;
+  /* Size of the letters against their usual. */
+  uniform float size;
   varying vec2 at;
   void main() {
     at = uv_;
-    vec4 seen = modelViewMatrix * vec4(centre, 1.0);
-    vec4 clip = projectionMatrix * seen;
-    vec2 sized = corner * (minor > 0.5 ? sizes.y : sizes.x);
+    vec4 clip = projectionMatrix * (modelViewMatrix * vec4(centre, 1.0));
+    vec2 sized = corner * size * kept_;
     vec2 turned = sized;
     if (dot(axis, axis) > 0.0) {
       vec4 ahead = projectionMatrix * (modelViewMatrix * vec4(centre + axis, 1.0));
       vec2 way = normalize((ahead.xy / ahead.w - clip.xy / clip.w) * screen);
       turned = sized.x * vec2(way.y, -way.x) + sized.y * way;
     }
-    /* Drawn as if it stood a little nearer, so that the rim it lies on does not swallow it; but not where the rim
-       looks away, or it would show through the metal. */
-    vec3 away = normalize(seen.xyz);
-    float facing = -dot(normalize(normalMatrix * vec3(0.0, 0.0, 1.0)), away);
-    vec4 nearer = projectionMatrix * vec4(seen.xyz - lift * smoothstep(-0.05, 0.1, facing) * away, 1.0);
-    gl_Position = vec4(clip.xy + turned * 2.0 / screen * clip.w, nearer.z / nearer.w * clip.w, clip.w);
+    gl_Position = vec4(clip.xy + turned * 2.0 / screen * clip.w, clip.zw);
   }
 `;
 
@@ -263,15 +281,20 @@ export const MARK_FRAGMENT = /* glsl */ `
   }
 `;
 
+/** Pins: each has every head, and shows the one of its kind. */
 export const PIN_VERTEX = /* glsl */ `
   attribute vec3 tint;
+  attribute float kind;
+  /* Which kind of pin a corner belongs to; below zero it belongs to all. */
+  attribute float head;
   varying vec3 normal_;
   varying vec3 tint_;
   void main() {
     mat4 here = modelViewMatrix * instanceMatrix;
     normal_ = mat3(here) * normal;
     tint_ = tint;
-    gl_Position = projectionMatrix * here * vec4(position, 1.0);
+    float there = head < -0.5 || abs(head - kind) < 0.5 ? 1.0 : 0.0;
+    gl_Position = projectionMatrix * here * vec4(there * position, 1.0);
   }
 `;
 

@@ -23,6 +23,8 @@ export interface WallPart {
   readonly arrays: WallMesh;
   /** Takes the figures of another evaluation of the same mesh size. */
   dress(piece: PieceFigure, theme: Theme): void;
+  /** Whether the edges of the metal to take off are drawn. */
+  edge(piece: PieceFigure, shown: boolean): void;
   bend(piece: PieceFigure, roll: number, exaggeration: number): void;
   dispose(): void;
 }
@@ -69,6 +71,9 @@ export function makeWall(piece: PieceFigure): WallPart {
       geometry.boundingSphere = new Sphere(new Vector3(), 2 * reach);
       paintWall(material, next, theme);
     },
+    edge({ about }, shown) {
+      material.uniforms.wanted!.value = shown && about === 'target' ? 1 : 0;
+    },
     bend({ shape }, roll, exaggeration) {
       bendWall(shape, roll, exaggeration, arrays);
       position.needsUpdate = true;
@@ -95,6 +100,7 @@ function wallUniforms() {
     lines: { value: blanks(MOST_LEVELS) },
     ink: { value: new Vector3() },
     ground: { value: new Vector3() },
+    hole: { value: new Vector3() },
     unknown: { value: new Vector3() },
     radius: { value: 1 },
     pixel: { value: 1 },
@@ -124,20 +130,30 @@ function paintWall(material: ShaderMaterial, piece: PieceFigure, theme: Theme): 
   fillRamp(material.uniforms.ramp!.value as DataTexture, colours);
   set('rampRange', new Vector2(from, to));
   set('lines', padded(levelColours(steps, theme), MOST_LEVELS));
-  set('wanted', piece.about === 'target' ? 1 : 0);
   set('ink', raw(palette.ink));
   set('ground', raw(palette.ground));
+  set('hole', holeColour(theme));
   set('unknown', raw(palette.unknown));
   set('radius', shape.radius);
+  for (const [name, value] of Object.entries(keepoutUniforms(keepouts))) set(name, value);
+  const [a = -1, b = -1, c = -1, d = -1] = seatEdges;
+  set('seats', new Vector4(a, b, c, d));
+}
+
+/** What a hole through the metal looks like: dark on every theme. */
+export function holeColour(theme: Theme): Vector3 {
+  const { ink, ground } = paletteOf(theme);
+  return raw(theme === 'dark' ? ground : ink).multiplyScalar(theme === 'dark' ? 0.45 : 1);
+}
+
+/** Places to keep off, as the paint takes them. */
+export function keepoutUniforms(keepouts: PieceFigure['keepouts']) {
   const shown = keepouts.slice(0, MOST_KEEPOUTS);
   const vectors = shown.map((k) => new Vector4(k.phi, k.from, k.to, k.half));
   while (vectors.length < MOST_KEEPOUTS) vectors.push(new Vector4(0, 0, 1, 1));
-  set('keepouts', vectors);
-  set(
-    'holes',
-    vectors.map((_, i) => (shown[i]?.hole ? 1 : 0)),
-  );
-  set('keepoutCount', shown.length);
-  const [a = -1, b = -1, c = -1, d = -1] = seatEdges;
-  set('seats', new Vector4(a, b, c, d));
+  return {
+    keepouts: vectors,
+    holes: vectors.map((_, i) => (shown[i]?.hole ? 1 : 0)),
+    keepoutCount: shown.length,
+  };
 }

@@ -1,0 +1,86 @@
+/** Everything that is laid over the piece just now, from the session and from what was worked out. */
+import { useMemo } from 'react';
+import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
+import { circlesAt, type ShownCircles } from '../../figures/circles.ts';
+import type { Fit } from '../../figures/fit.ts';
+import { type Ghost, ghostOf } from '../../figures/ghost.ts';
+import { type Layers, layersOf } from '../../figures/layers.ts';
+import { touchesOf } from '../../figures/marks.ts';
+import { wallWith } from '../../figures/mesh.ts';
+import { laidStrokes, readingNear, type Touched } from '../../figures/overlaid.ts';
+import type { PieceFigure } from '../../figures/piece.ts';
+import type { Units } from '../../figures/steps.ts';
+import type { Stroke } from '../../figures/strokes.ts';
+import { useSession } from '../../store/session.ts';
+import { useTable } from '../../store/useTable.ts';
+import type { Shown } from './overlays.ts';
+import { type Shows, useShown } from './useShown.ts';
+
+export interface Overlaid {
+  readonly shown: Shown;
+  /** The piece as the step of the story has it. */
+  readonly piece: PieceFigure;
+  readonly layers: Layers | null;
+  readonly strokes: readonly Stroke[];
+  readonly fit: Fit | null;
+  readonly circles: ShownCircles | null;
+  readonly ghost: Ghost | null;
+}
+
+interface Of extends Shows {
+  readonly units: Units;
+}
+
+export function useOverlaid({ bore, survey, units, piece: whole }: Of): Overlaid {
+  const section = useSession((session) => session.section);
+  const told = useSession((session) => (session.section === 'show' ? session.story : null));
+  const away = useSession((session) => (session.view === 'half' ? session.away : null));
+  const deep = useSession(({ cursor }) => cursor?.z ?? 0);
+  const { shown, fit } = useShown({ bore, survey, piece: whole });
+  const { cut } = whole.shape;
+  const piece = useMemo(() => {
+    if (told !== 'new' && told !== 'done') return whole;
+    return { ...whole, shape: wallWith(whole.shape, told === 'new' ? 'nothing' : 'low') };
+  }, [whole, told]);
+  const layers = useMemo(() => layersOf(survey, cut), [survey, cut]);
+  const circles = useMemo(
+    () => (shown.circles ? circlesAt(survey, deep, units) : null),
+    [shown.circles, survey, deep, units],
+  );
+  const ghost = useGhost(bore, survey, told !== null);
+  const touched = useTouched(whole, survey, section === 'measure');
+  const inHand = shown.readings ? touched : null;
+  const strokes = useMemo(() => {
+    const { target, readings } = shown;
+    return laidStrokes(piece, survey, { target, readings, circles, ghost, touched: inHand, away });
+  }, [piece, survey, shown, circles, ghost, inHand, away]);
+  return useMemo(
+    () => ({ shown, piece, layers, strokes, fit: shown.bushing ? fit : null, circles, ghost }),
+    [shown, piece, layers, strokes, fit, circles, ghost],
+  );
+}
+
+/** The stage that is laid over this one; none while a story is told, nor the stage itself. */
+function useGhost(bore: BoreEvaluation, survey: SurveyEvaluation, told: boolean): Ghost | null {
+  const index = useSession((session) => session.ghost);
+  return useMemo(() => {
+    const other = index === null || told ? undefined : bore.surveys[index];
+    return other === undefined || other.id === survey.id ? null : ghostOf(other);
+  }, [bore, survey, index, told]);
+}
+
+/** Where the gauge touches for the reading in hand: the one pointed at, else the cell that is typed into. */
+function useTouched(piece: PieceFigure, survey: SurveyEvaluation, typing: boolean): Touched | null {
+  const cursor = useSession((session) => session.cursor);
+  const cell = useSession((session) => session.cell);
+  const laid = useTable();
+  const pointed = useMemo(() => readingNear(survey, piece, cursor), [survey, piece, cursor]);
+  const typed = useMemo((): Touched | null => {
+    if (!typing || laid === null) return null;
+    const [row, column] = [laid.table.rows[cell.row], laid.table.clocks[cell.column]];
+    if (!(row && column && row.z >= 0 && row.z <= piece.shape.length)) return null;
+    const touches = touchesOf(laid.table.kind, column.theta, row.z);
+    return { touches, instrument: laid.table.kind, suspect: false };
+  }, [typing, laid, cell, piece]);
+  return pointed ?? typed;
+}
