@@ -33,20 +33,23 @@ const BESIDE_CUT = 0.16;
 
 interface Shown {
   readonly zones: boolean;
+  /** Something stands in the hole, before the wall. */
+  readonly filled: boolean;
   /** Clock position of the half that is taken off; null: whole. */
   readonly away: number | null;
   readonly roll: number;
 }
 
 export function signsOf(piece: PieceFigure, shown: Shown): Sign[] {
-  const { away, roll, zones } = shown;
+  const { away, roll } = shown;
+  const onWall = !(shown.filled && roll < 0.1);
   return [
     ...hours(piece, roll),
     ...load(piece, roll),
     face(piece),
     ...(away === null ? [knob(piece)] : []),
-    ...depths(piece, away),
-    ...(zones ? zoneSigns(piece) : []),
+    ...(onWall || away !== null ? depths(piece, away) : []),
+    ...(onWall && shown.zones ? zoneSigns(piece) : []),
   ];
 }
 
@@ -95,7 +98,7 @@ function load(piece: PieceFigure, roll: number): Sign[] {
   if (phi === null) return [];
   const { radius } = shape;
   // Where the cut is taken by its grip, the arrow stands farther out.
-  const beside = Math.PI - Math.abs(phi) < 0.3 ? 0.17 : 0;
+  const beside = Math.PI - Math.abs(phi) < 0.3 ? 0.22 : 0;
   const outside = ((isThin(piece) ? 0.36 : 0.17) + beside) * radius;
   const at = { of: phi, share: 1 + outside / metal, above: 0.4 * radius };
   // Its word stands on the side where the map has more room.

@@ -21,6 +21,7 @@ export interface Knot {
 
 export type StrokeKind =
   | 'target'
+  | 'target-side'
   | 'ghost'
   | 'plug'
   | 'average'
@@ -45,7 +46,7 @@ const ALONG = 32;
 const steps = (n: number) => Array.from({ length: n + 1 }, (_, i) => i / n);
 
 /** All round at one depth. @param wear at each angle from the middle of the map */
-export function ring(kind: StrokeKind, z: number, wear: (phi: number) => number): Stroke {
+function ring(kind: StrokeKind, z: number, wear: (phi: number) => number): Stroke {
   const knots = steps(ROUND).map((share) => {
     const phi = share * TURN - Math.PI;
     return { ...NEAR, phi, z, wear: wear(phi) };

@@ -77,10 +77,13 @@ test('3 o’clock is on the right in the scene and on the map, and the same plac
   await visit(page);
   await stillness(drawn);
   const canvas = page.locator('canvas').first();
-  // Seen a little from the left, the wall at 3 o'clock shows on the right of the opening, the wall at 6 below.
-  await pointAtShare(page, canvas, 0.585, 0.45);
+  // Seen from the left and above, the wall at 3 o'clock shows on the right of the opening, the wall at 6 below. The
+  // piece is as large as the height of its picture allows.
+  const box = (await canvas.boundingBox())!;
+  const across = (heights: number) => 0.5 + (heights * box.height) / box.width;
+  await pointAtShare(page, canvas, across(0.32), 0.46);
   await expect(readout(page)).toHaveText(/^(2:[3-5]\d|3:\d\d|4:00), /);
-  await pointAtShare(page, canvas, 0.535, 0.74);
+  await pointAtShare(page, canvas, across(0.157), 0.73);
   await expect(readout(page)).toHaveText(/^(5:\d\d|6:\d\d), /);
 
   // The map runs 6 ... 12 ... 6: three quarters across is 3 o'clock, one quarter is 9.

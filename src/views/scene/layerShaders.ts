@@ -53,8 +53,9 @@ export const LAYER_FRAGMENT = /* glsl */ `
 
   /* What lacks: a skin at the target's size, with rings as a coil, through which the wall is seen. */
   vec4 low() {
-    float coil = stroke(fract(place_.y / (0.11 * radius)) - 0.5, 1.3 * pixel, fwidth(place_.y / (0.11 * radius)));
-    vec4 skin = vec4(teal, 0.3 + 0.6 * coil);
+    float turns = place_.y / (0.2 * radius);
+    float coil = stroke(fract(turns) - 0.5, 1.2 * pixel, fwidth(turns));
+    vec4 skin = vec4(teal, 0.22 + 0.6 * coil);
     return mix(skin, vec4(teal, 1.0), rimmed(amounts_.x, 2.4));
   }
 

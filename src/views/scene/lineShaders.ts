@@ -2,7 +2,7 @@
 import { BENT } from './bendShader.ts';
 import { HALF } from './shaders.ts';
 
-export const MOST_STROKE_KINDS = 10;
+export const MOST_STROKE_KINDS = 11;
 
 export const LINE_VERTEX = /* glsl */ `
   /* Both ends of a piece: phi, z, wear (drawn larger), out (true size); see strokes.ts. */

@@ -40,7 +40,8 @@ interface Look {
 /** No two that may lie side by side differ by colour alone. */
 const LOOKS: readonly Look[] = [
   { kind: 'target', colour: 'ink', wide: 3, period: 1, on: 1 },
-  { kind: 'ghost', colour: 'inkSoft', wide: 2.2, period: 0.12, on: 0.6 },
+  { kind: 'target-side', colour: 'ink', wide: 1.1, period: 1, on: 1 },
+  { kind: 'ghost', colour: 'ink', wide: 2.4, period: 0.13, on: 0.58 },
   { kind: 'plug', colour: 'ink', wide: 2, period: 1, on: 1 },
   { kind: 'average', colour: 'ink', wide: 2, period: 0.16, on: 0.65 },
   { kind: 'around', colour: 'ink', wide: 2.6, period: 0.07, on: 0.4 },

@@ -152,7 +152,7 @@ function keptOf(placed: readonly Placed[], picture: Picture): Set<Sign> {
     if (!SEEN[sign.on](at, outward, eye, picture)) continue;
     const point = group.localToWorld(at.clone()).project(camera);
     const shape = sign.points || sign.text === 'knob';
-    const h = size * sign.size * 0.78;
+    const h = size * sign.size * (shape ? 0.6 : 0.78);
     const w = shape ? h : size * sign.size * (sign.text.length * LETTER + AROUND);
     const box = { x: (point.x * width) / 2, y: (point.y * height) / 2, w, h };
     const covers = boxes.some(

@@ -111,7 +111,8 @@ export function makePiece(first: Overlaid, firstTheme: Theme): Piece {
       boss.bend(laid.piece, roll, span, wall.arrays);
       layers.cutAt(laid.piece, away, roll);
       pins.place(laid.piece, roll, exaggeration, removed);
-      const signs = signsOf(laid.piece, { zones: laid.shown.zones, away, roll });
+      const filled = laid.fit !== null;
+      const signs = signsOf(laid.piece, { zones: laid.shown.zones, filled, away, roll });
       const seen = signs.filter(({ of }) => !removedAt(of));
       marksAt = marks.place(laid.piece, seen, { roll, exaggeration });
       const { spin, tip } = poseAt(roll, cut);
