@@ -97,7 +97,26 @@ export function profileOf(means: readonly DepthMean[], length: number): Profile 
     candidates: ranked.map((f) => ({ shape: f.candidate.shape, criterion: f.criterion })),
     depthOfShape: simplest.height,
     reach: simplest.candidate.reach,
+    fitted: told ? drawnOut(simplest.candidate, simplest.unknownsAt, means, length) : [],
   };
+}
+
+/** Depths that the fitted shape is told at, evenly from face A to the far end. */
+const FITTED = 65;
+
+/** The fitted shape drawn out along the bore. @param x its level above the depths' average, and its amplitudes */
+function drawnOut(
+  { columns }: Candidate,
+  x: ArrayLike<number>,
+  means: readonly DepthMean[],
+  length: number,
+): Profile['fitted'] {
+  const level = levelOf(means);
+  return Array.from({ length: FITTED }, (_, i) => {
+    const z = (length * i) / (FITTED - 1);
+    const rise = columns.reduce((sum, f, k) => sum + x[k + 1]! * f(z), x[0]!);
+    return { z, diameter: level + rise };
+  });
 }
 
 function untold(line: { taper: number; taperSd: number }): Omit<Profile, 'shape'> {
@@ -108,6 +127,7 @@ function untold(line: { taper: number; taperSd: number }): Omit<Profile, 'shape'
     candidates: [],
     depthOfShape: 0,
     reach: Number.NaN,
+    fitted: [],
   };
 }
 
@@ -119,17 +139,26 @@ function lineOf(means: readonly DepthMean[], length: number): { taper: number; t
 
 function weightedFit(columns: readonly ((z: number) => number)[], means: readonly DepthMean[]) {
   const p = columns.length + 1;
-  const level = means.reduce((sum, m) => sum + m.diameter, 0) / means.length;
+  const level = levelOf(means);
   const a = means.flatMap((m) => [1 / m.sd, ...columns.map((f) => f(m.z) / m.sd)]);
   const b = means.map((m) => (m.diameter - level) / m.sd);
   const fit = linearLeastSquares(a, b, means.length, p);
   return fit.status === 'ok' ? fit : null;
 }
 
-function fitCandidate(
-  c: Candidate,
-  means: readonly DepthMean[],
-): { criterion: number; unknowns: number; height: number } | null {
+function levelOf(means: readonly DepthMean[]): number {
+  return means.reduce((sum, m) => sum + m.diameter, 0) / means.length;
+}
+
+interface Fitted {
+  readonly criterion: number;
+  readonly unknowns: number;
+  readonly height: number;
+  /** The unknowns found: level, then one amplitude a column, mm. */
+  readonly unknownsAt: ArrayLike<number>;
+}
+
+function fitCandidate(c: Candidate, means: readonly DepthMean[]): Fitted | null {
   const unknowns = 1 + c.columns.length + c.hidden;
   if (unknowns > means.length) return null;
   const fit = weightedFit(c.columns, means);
@@ -145,6 +174,7 @@ function fitCandidate(
     criterion: fit.sumSquares + unknowns * Math.log(means.length),
     unknowns,
     height: Math.abs(greatest),
+    unknownsAt: fit.x,
   };
 }
 

@@ -252,6 +252,8 @@ export interface Profile {
   readonly depthOfShape: number;
   /** How far in from the face it reaches, mm; NaN where it has no end. */
   readonly reach: number;
+  /** The shape as fitted to the measured depths' mean diameters, across, mm, over the whole bore; none where not told. */
+  readonly fitted: readonly { readonly z: number; readonly diameter: number }[];
 }
 
 /** How the axis runs against the one that the readings were taken from: a datum, a spindle, a boss. */

@@ -24,12 +24,14 @@ export function MapMarks({ map, frame, theme }: Props) {
     y: zone.y * frame.scaleY,
     reach: zone.reach * Math.min(frame.scaleX, frame.scaleY),
   }));
-  const loadBox =
-    map.load === null
-      ? []
-      : [{ x: map.load * frame.scaleX, y: frame.down - 12, width: 40, height: 26 }];
+  const taken = map.next.map(({ x, y }) => ({
+    x: x * frame.scaleX,
+    y: y * frame.scaleY,
+    width: 18,
+    height: 18,
+  }));
   const box = { width: frame.across, height: frame.down };
-  const placed = placeLabels(labels, box, LETTER * SIZE, SIZE + 2, loadBox);
+  const placed = placeLabels(labels, box, LETTER * SIZE, SIZE + 2, taken);
   return (
     <>
       {map.seats.map(({ from, to }) => (
@@ -65,7 +67,10 @@ export function MapMarks({ map, frame, theme }: Props) {
         />
       ))}
       {placed.map(({ label, x, y }) => (
-        <Peak key={`${label.x} ${label.y}`} text={label.text} x={x} y={y} theme={theme} />
+        <g key={`${label.x} ${label.y}`}>
+          <Spot x={round(label.x)} y={round(label.y)} kind={label.kind} theme={theme} />
+          <Peak text={label.text} x={x} y={y} theme={theme} />
+        </g>
       ))}
     </>
   );
@@ -73,6 +78,27 @@ export function MapMarks({ map, frame, theme }: Props) {
 
 function boxKey({ kind, boxes }: MapKeepout): string {
   return `${kind} ${boxes[0]?.x} ${boxes[0]?.y}`;
+}
+
+interface SpotProps {
+  readonly x: number;
+  readonly y: number;
+  readonly kind: 'high' | 'low';
+  readonly theme: Theme;
+}
+
+/** The very place of a zone's peak: a hill where metal stands proud, a hollow where it is missing. */
+function Spot({ x, y, kind, theme }: SpotProps) {
+  const { ink, ground } = paletteOf(theme);
+  const high = kind === 'high';
+  return (
+    <path
+      d={`M${x} ${round(y - (high ? 4 : -4))}l-5 ${high ? 8 : -8}h10z`}
+      fill={high ? ink : ground}
+      stroke={high ? ground : ink}
+      strokeWidth={1.2}
+    />
+  );
 }
 
 interface PeakProps {
@@ -131,7 +157,7 @@ export function Dot({ x, y, suspect, theme }: DotProps) {
       </>
     );
   }
-  return <circle cx={x} cy={y} r={2.2} fill={ink} stroke={ground} strokeWidth={1} />;
+  return <circle cx={x} cy={y} r={1.7} fill={ink} stroke={ground} strokeWidth={0.8} />;
 }
 
 /** A ring round nothing: here a reading is wanted. */

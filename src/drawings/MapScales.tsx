@@ -2,7 +2,7 @@ import { type Palette, paletteOf, type Theme } from '../figures/colour.ts';
 import type { MapFigure } from '../figures/map.ts';
 import type { MapFrame } from '../figures/mapFrame.ts';
 import { MAP_UNIT_NAME } from '../figures/steps.ts';
-import { LETTER, LETTERS, round, WORDS } from './ink.ts';
+import { LETTERS, round, WORDS } from './ink.ts';
 
 interface Props {
   readonly map: MapFigure;
@@ -12,7 +12,7 @@ interface Props {
 
 const SIZE = 12;
 
-/** Clock along the bottom, depth down the left, which face it is seen from, and where the load pulls. */
+/** Clock along the bottom, its hours again on top, depth down the left, which face it is seen from, where the load pulls. */
 export function MapScales({ map, frame, theme }: Props) {
   const palette = paletteOf(theme);
   const { left, top, across, down } = frame;
@@ -30,19 +30,16 @@ export function MapScales({ map, frame, theme }: Props) {
       ))}
       {map.clockTicks.map(({ x, text }) => (
         <g key={x}>
-          <path d={`M${round(left + x * frame.scaleX)} ${bottom}v5`} stroke={palette.frame} />
+          <path
+            d={`M${round(left + x * frame.scaleX)} ${bottom}v5M${round(left + x * frame.scaleX)} ${top}v-4`}
+            stroke={palette.frame}
+          />
           <text x={round(left + x * frame.scaleX)} y={bottom + 18} textAnchor="middle">
             {text}
           </text>
         </g>
       ))}
-      <text x={left} y={top - 8} fontFamily={WORDS} fontSize={13}>{`rim · ${map.face}`}</text>
-      <text x={left + across} y={top - 8} textAnchor="end" fontFamily={WORDS} fontSize={13}>
-        {`${MAP_UNIT_NAME[map.units]} per side${stretchWords(frame.stretch)}`}
-      </text>
-      {map.load !== null && (
-        <Load x={left + map.load * frame.scaleX} frame={frame} palette={palette} />
-      )}
+      <Heads map={map} frame={frame} palette={palette} />
     </g>
   );
 }
@@ -60,31 +57,64 @@ function thin<T>(ticks: readonly T[], least: number, at: (tick: T) => number): T
   return ticks.filter((_, i) => i % every === 0);
 }
 
-interface LoadProps {
-  readonly x: number;
+interface HeadsProps {
+  readonly map: MapFigure;
   readonly frame: MapFrame;
   readonly palette: Palette;
 }
 
-/** A flag in the map's lower edge where the load pulls; its word stays inside the map. */
-function Load({ x, frame, palette }: LoadProps) {
-  const bottom = frame.top + frame.down;
-  const half = (4 * LETTER * SIZE) / 2 + 4;
-  const middle = Math.min(Math.max(x, frame.left + half), frame.left + frame.across - half);
+/** Room between two things of the line over the map, and the size of its words, px. */
+const APART = 8;
+const HEAD = 13;
+const WORD = 0.47 * HEAD;
+/** A map narrower than this has short words over it. */
+const ROOMY = 420;
+
+/** The line over the map: which way it is seen, its unit, and a flag on the edge where the load pulls. */
+function Heads({ map, frame, palette }: HeadsProps) {
+  const { left, top, across } = frame;
+  const seen = across > ROOMY ? `rim · ${map.face}` : map.face;
+  const unit = `${MAP_UNIT_NAME[map.units]} per side${stretchWords(frame.stretch)}`;
+  const flag = map.load === null ? null : flagAt(map.load * frame.scaleX, across);
+  const [from, to] = clearOf(flag, seen.length * WORD, unit.length * WORD, across);
   return (
-    <g>
-      <path d={`M${round(x)} ${bottom}l-6 -9h12z`} fill={palette.ink} stroke={palette.ground} />
-      <text
-        x={round(middle)}
-        y={round(bottom - 13)}
-        textAnchor="middle"
-        fill={palette.ink}
-        stroke={palette.ground}
-        strokeWidth={3}
-        paintOrder="stroke"
-      >
-        load
+    <g fontFamily={WORDS} fontSize={HEAD}>
+      <text x={round(left + from)} y={top - 8}>
+        {seen}
       </text>
+      <text x={round(left + to)} y={top - 8} textAnchor="end">
+        {unit}
+      </text>
+      {flag !== null && (
+        <g fill={palette.ink}>
+          <path d={`M${round(left + flag.x)} ${top - 1}l-6 -10h12z`} />
+          <text x={round(left + flag.from + (flag.ahead ? 15 : 0))} y={top - 8}>
+            load
+          </text>
+        </g>
+      )}
     </g>
   );
+}
+
+/** A flag and its word: which way the word stands, and what both take of the line, px from the map's left edge. */
+interface Flag {
+  readonly x: number;
+  readonly ahead: boolean;
+  readonly from: number;
+  readonly to: number;
+}
+
+function flagAt(x: number, across: number): Flag {
+  const wide = 4 * WORD + 15;
+  const ahead = x + wide < across;
+  return { x, ahead, from: ahead ? x - 7 : x + 7 - wide, to: ahead ? x - 7 + wide : x + 7 };
+}
+
+/** Where the first words begin and the last ones end, so that both are clear of the flag. */
+function clearOf(flag: Flag | null, first: number, last: number, across: number): [number, number] {
+  if (flag === null) return [0, across];
+  const from = flag.from < first + APART ? Math.max(0, flag.to + APART) : 0;
+  const to = flag.to > across - last - APART ? Math.min(across, flag.from - APART) : across;
+  return [from, to];
 }

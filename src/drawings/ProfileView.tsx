@@ -1,7 +1,13 @@
-import { line, scaleLinear } from 'd3';
-import { paletteOf, type Theme } from '../figures/colour.ts';
+import { line } from 'd3';
+import { type Palette, paletteOf, type Theme } from '../figures/colour.ts';
 import type { ProfileFigure, ProfilePoint } from '../figures/profileFigure.ts';
-import { LETTERS, round } from './ink.ts';
+import {
+  depthScale,
+  PROFILE_MARGIN as MARGIN,
+  sizeScale,
+  spread,
+} from '../figures/profileFrame.ts';
+import { LETTERS, round, WORDS } from './ink.ts';
 
 interface Props {
   readonly profile: ProfileFigure;
@@ -12,7 +18,6 @@ interface Props {
   readonly at: number | null;
 }
 
-const MARGIN = { left: 62, right: 16, top: 12, bottom: 26 } as const;
 const LINES = ['least', 'mean', 'greatest'] as const;
 const DASH: Readonly<Record<(typeof LINES)[number], string | undefined>> = {
   least: '5 3',
@@ -24,17 +29,15 @@ const DASH: Readonly<Record<(typeof LINES)[number], string | undefined>> = {
 export function ProfileView({ profile, theme, width, height, at }: Props) {
   const palette = paletteOf(theme);
   const { least, greatest } = profile.range;
-  const room = Math.max(0.08 * (greatest - least), 1e-3);
-  const x = scaleLinear([0, profile.length], [MARGIN.left, width - MARGIN.right]);
-  const y = scaleLinear([least - room, greatest + room], [height - MARGIN.bottom, MARGIN.top]);
+  const x = depthScale(profile, width);
+  const y = sizeScale(profile, height);
   const path = (of: (typeof LINES)[number]) =>
     line<ProfilePoint>(
       (p) => round(x(p.z)),
       (p) => round(y(p[of])),
     ).defined((p) => Number.isFinite(p[of]))(profile.points) ?? '';
-  const diameters = y.ticks(4);
-  const diameterText = y.tickFormat(4);
-  const bottom = height - MARGIN.bottom;
+  const bottom = y.range()[0]!;
+  const right = x.range()[1]!;
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -46,28 +49,10 @@ export function ProfileView({ profile, theme, width, height, at }: Props) {
       fontFamily={LETTERS}
       fontSize={12}
     >
-      <g stroke={palette.frame} fill={palette.inkSoft}>
-        <path d={`M${MARGIN.left} ${MARGIN.top}V${bottom}H${width - MARGIN.right}`} fill="none" />
-        {diameters.map((tick) => (
-          <text
-            key={tick}
-            x={MARGIN.left - 6}
-            y={round(y(tick) + 4)}
-            textAnchor="end"
-            stroke="none"
-          >
-            {diameterText(tick)}
-          </text>
-        ))}
-        {x.ticks(5).map((tick) => (
-          <text key={tick} x={round(x(tick))} y={bottom + 18} textAnchor="middle" stroke="none">
-            {tick}
-          </text>
-        ))}
-      </g>
+      <Scales {...{ profile, width, height, palette }} />
       {Number.isFinite(profile.target) && (
         <path
-          d={`M${MARGIN.left} ${round(y(profile.target))}H${width - MARGIN.right}`}
+          d={`M${MARGIN.left} ${round(y(profile.target))}H${right}`}
           stroke={palette.tealText}
           strokeWidth={1.5}
         />
@@ -80,8 +65,13 @@ export function ProfileView({ profile, theme, width, height, at }: Props) {
           strokeWidth={5}
         />
       ))}
+      <Fitted profile={profile} x={x} y={y} palette={palette} />
       {at !== null && (
-        <path d={`M${round(x(at))} ${MARGIN.top}V${bottom}`} stroke={palette.inkSoft} />
+        <path
+          data-depth={round(at)}
+          d={`M${round(x(at))} ${MARGIN.top}V${bottom}`}
+          stroke={palette.ink}
+        />
       )}
       {LINES.map((of) => (
         <path
@@ -102,6 +92,97 @@ export function ProfileView({ profile, theme, width, height, at }: Props) {
           strokeLinecap="round"
         />
       ))}
+      <Names {...{ profile, width, height, palette }} />
     </svg>
+  );
+}
+
+interface PartProps {
+  readonly profile: ProfileFigure;
+  readonly width: number;
+  readonly height: number;
+  readonly palette: Palette;
+}
+
+function Scales({ profile, width, height, palette }: PartProps) {
+  const x = depthScale(profile, width);
+  const y = sizeScale(profile, height);
+  const bottom = y.range()[0]!;
+  const diameters = y.ticks(Math.max(2, Math.min(5, Math.floor(height / 40))));
+  const diameterText = y.tickFormat(diameters.length);
+  return (
+    <g stroke={palette.frame} fill={palette.inkSoft}>
+      <path d={`M${MARGIN.left} ${MARGIN.top}V${bottom}H${x.range()[1]}`} fill="none" />
+      {diameters.map((tick) => (
+        <g key={tick}>
+          <path d={`M${MARGIN.left - 4} ${round(y(tick))}h4`} />
+          <text x={MARGIN.left - 7} y={round(y(tick) + 4)} textAnchor="end" stroke="none">
+            {diameterText(tick)}
+          </text>
+        </g>
+      ))}
+      {x.ticks(5).map((tick) => (
+        <g key={tick}>
+          <path d={`M${round(x(tick))} ${bottom}v4`} />
+          <text x={round(x(tick))} y={bottom + 17} textAnchor="middle" stroke="none">
+            {tick === 0 ? `0 ${profile.units}` : tick}
+          </text>
+        </g>
+      ))}
+      <text x={2} y={11} stroke="none" fontFamily={WORDS} fontSize={13}>
+        {profile.units} across
+      </text>
+    </g>
+  );
+}
+
+interface FittedProps {
+  readonly profile: ProfileFigure;
+  readonly x: (z: number) => number;
+  readonly y: (diameter: number) => number;
+  readonly palette: Palette;
+}
+
+/** The plain shape that the measured depths tell: a wide pale line under the mean. */
+function Fitted({ profile: { fitted, range }, x, y, palette }: FittedProps) {
+  if (fitted.length === 0) return null;
+  const held = (diameter: number) => Math.min(range.greatest, Math.max(range.least, diameter));
+  const d = line<{ z: number; diameter: number }>(
+    (p) => round(x(p.z)),
+    (p) => round(y(held(p.diameter))),
+  )(fitted);
+  return (
+    <path d={d ?? ''} fill="none" stroke={palette.frame} strokeOpacity={0.55} strokeWidth={7} />
+  );
+}
+
+/** What each line is, at its right end. */
+function Names({ profile, width, height, palette }: PartProps) {
+  const y = sizeScale(profile, height);
+  const x = depthScale(profile, width);
+  const last = profile.points.findLast((p) => Number.isFinite(p.mean));
+  if (last === undefined) return null;
+  const named = [
+    ...(['greatest', 'mean', 'least'] as const).map((of) => ({
+      name: of as string,
+      at: y(last[of]),
+      colour: palette.ink,
+    })),
+    { name: 'wanted', at: y(profile.target), colour: palette.tealText },
+  ].filter(({ at }) => Number.isFinite(at));
+  const heights = spread(
+    named.map(({ at }) => at),
+    14,
+    MARGIN.top + 4,
+    y.range()[0]! - 4,
+  );
+  return (
+    <g fontFamily={WORDS} fontSize={13}>
+      {named.map(({ name, colour }, i) => (
+        <text key={name} x={x.range()[1]! + 6} y={round(heights[i]! + 4)} fill={colour}>
+          {name}
+        </text>
+      ))}
+    </g>
   );
 }

@@ -1,31 +1,34 @@
-import { paletteOf, type Theme } from '../figures/colour.ts';
+import { type Palette, paletteOf, type Theme } from '../figures/colour.ts';
 import type { Point } from '../figures/contours.ts';
-import type { SectionFigure } from '../figures/sectionFigure.ts';
-import { LETTERS, pathOf, round } from './ink.ts';
+import type { Across, SectionFigure } from '../figures/sectionFigure.ts';
+import type { SectionWords } from '../figures/sectionWords.ts';
+import { CircleLine } from './CircleLine.tsx';
+import { LETTER, LETTERS, pathOf, round } from './ink.ts';
 
 interface Props {
   readonly section: SectionFigure;
+  readonly words: SectionWords;
   readonly theme: Theme;
   /** px, both ways. */
   readonly size: number;
-  /** In words, at which depth: `0.40 in deep`. */
-  readonly depth: string;
-  /** Clock position pointed at, radians; null none. */
-  readonly at: number | null;
+  /** Clock position pointed at, radians, and the deviation there, signed, in units of the map; null none. */
+  readonly at: { readonly theta: number; readonly text: string } | null;
 }
 
-const MARGIN = 26;
-const HOURS = [12, 3, 6, 9];
+const MARGIN = 22;
+const SIZE = 12;
+const VALUE = 13;
+/** Where along a radius figures are written: diameters, and that of the cursor. */
+const IN = 0.52;
+const OUT = 0.8;
 
-/** The bore cut across at one depth, wear drawn larger, with what is wanted and the average round. */
-export function SectionView({ section, theme, size, depth, at: pointed }: Props) {
+/** The bore cut across at one depth, wear drawn larger, with its circles, its diameters and the place pointed at. */
+export function SectionView({ section, words, theme, size, at }: Props) {
   const palette = paletteOf(theme);
   const middle = size / 2;
   const scale = (middle - MARGIN) / section.reach;
   const ring = (points: readonly Point[]) => pathOf(points, true, scale, -scale);
-  const { average, radius } = section;
-  const out = middle - MARGIN + 14;
-  const wanted = section.about === 'target' ? 'wanted size' : 'average of the whole wall';
+  const { circles, radius, least, greatest, exaggeration } = section;
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -33,58 +36,187 @@ export function SectionView({ section, theme, size, depth, at: pointed }: Props)
       width={size}
       height={size}
       role="img"
-      aria-label={`The bore cut across ${depth}, wear drawn ${section.exaggeration} times; ${wanted} as a thin circle`}
+      aria-label={`${words.sentence} Wear drawn ${exaggeration} times, seen from face A.`}
       fontFamily={LETTERS}
-      fontSize={12}
     >
       <g transform={`translate(${middle} ${middle})`} fill="none">
         <path
           d={ring(section.outer) + ring(section.inner)}
           fill={palette.inkSoft}
-          fillOpacity={0.18}
+          fillOpacity={0.22}
           fillRule="evenodd"
         />
-        <circle r={round(radius * scale)} stroke={palette.tealText} strokeWidth={1.5} />
-        {average !== null && (
-          <circle
-            cx={round(average.x * scale)}
-            cy={round(-average.y * scale)}
-            r={round(average.radius * scale)}
-            stroke={palette.inkSoft}
-            strokeDasharray="4 3"
+        <path
+          d={sideOf(section, Math.min, scale)}
+          fill={palette.copperText}
+          fillOpacity={0.6}
+          fillRule="evenodd"
+        />
+        <path
+          d={sideOf(section, Math.max, scale)}
+          fill={palette.tealText}
+          fillOpacity={0.6}
+          fillRule="evenodd"
+        />
+        <g strokeWidth={1} stroke={palette.inkSoft}>
+          {[least, greatest].map((one) =>
+            one === null ? null : (
+              <path key={one.theta} d={diameterPath(one, radius * scale)} strokeDasharray="1 3" />
+            ),
+          )}
+        </g>
+        <CircleLine kind="wanted" x={0} y={0} radius={round(radius * scale)} theme={theme} />
+        {circles.map(({ kind, x, y, radius: drawn }) => (
+          <CircleLine
+            key={kind}
+            kind={kind}
+            x={round(x * scale)}
+            y={round(-y * scale)}
+            radius={round(drawn * scale)}
+            theme={theme}
           />
-        )}
-        <path d={ring(section.outline)} stroke={palette.ink} strokeWidth={2} />
-        {pointed !== null && (
-          <path
-            d={`M0 0L${round(section.reach * scale * Math.sin(pointed))} ${round(
-              -section.reach * scale * Math.cos(pointed),
-            )}`}
-            stroke={palette.inkSoft}
-          />
-        )}
-        {section.touched.map(({ at, row }) => (
+        ))}
+        <path d={ring(section.outline)} stroke={palette.ink} strokeWidth={2.2} />
+        {section.touched.map(({ at: [x, y], row }) => (
           <circle
-            key={`${row} ${at[0]}`}
-            cx={round(at[0] * scale)}
-            cy={round(-at[1] * scale)}
-            r={3}
+            key={`${row} ${x}`}
+            cx={round(x * scale)}
+            cy={round(-y * scale)}
+            r={2.4}
             fill={palette.ink}
             stroke={palette.ground}
           />
         ))}
+        {at !== null && <Ray theta={at.theta} length={section.reach * scale} palette={palette} />}
+        <Figures {...{ section, words, at, palette }} reach={radius * scale} />
       </g>
-      <g fill={palette.inkSoft} textAnchor="middle">
-        {HOURS.map((hour, i) => (
-          <text
-            key={hour}
-            x={round(middle + out * Math.sin((i * Math.PI) / 2))}
-            y={round(middle - out * Math.cos((i * Math.PI) / 2) + 4)}
-          >
-            {hour}
-          </text>
-        ))}
-      </g>
+      <Hours middle={middle} palette={palette} />
     </svg>
   );
+}
+
+/** What lies between right and the outline on one side of right; '' where the outline is not known. */
+function sideOf(
+  { outline, radius }: SectionFigure,
+  pick: (a: number, b: number) => number,
+  scale: number,
+): string {
+  if (outline.length === 0) return '';
+  const held = outline.map(([x, y]): Point => {
+    const size = Math.hypot(x, y) || 1;
+    const share = pick(size, radius) / size;
+    return [x * share, y * share];
+  });
+  const r = round(radius * scale);
+  return `M${-r} 0a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z${pathOf(held, true, scale, -scale)}`;
+}
+
+function toward(theta: number, length: number): [x: number, y: number] {
+  return [length * Math.sin(theta), -length * Math.cos(theta)];
+}
+
+function diameterPath({ theta }: Across, length: number): string {
+  const [x, y] = toward(theta, length);
+  return `M${round(x)} ${round(y)}L${round(-x)} ${round(-y)}`;
+}
+
+interface RayProps {
+  readonly theta: number;
+  readonly length: number;
+  readonly palette: Palette;
+}
+
+function Ray({ theta, length, palette }: RayProps) {
+  const [x, y] = toward(theta, length + 4).map(round) as [number, number];
+  return (
+    <g data-ray={round(theta)}>
+      <path d={`M0 0L${x} ${y}`} stroke={palette.ground} strokeWidth={4} opacity={0.7} />
+      <path d={`M0 0L${x} ${y}`} stroke={palette.ink} strokeWidth={1.5} />
+    </g>
+  );
+}
+
+interface HoursProps {
+  readonly middle: number;
+  readonly palette: Palette;
+}
+
+/** Twelve ticks, every third with its hour. */
+function Hours({ middle, palette }: HoursProps) {
+  return (
+    <g textAnchor="middle" fontSize={SIZE} fill={palette.inkSoft} stroke="none">
+      {Array.from({ length: 12 }, (_, hour) => {
+        const angle = (hour * Math.PI) / 6;
+        const [x, y] = toward(angle, middle - 9);
+        const [fromX, fromY] = toward(angle, middle - MARGIN + 5);
+        const [toX, toY] = toward(angle, middle - MARGIN + (hour % 3 === 0 ? 5 : 10));
+        return hour % 3 === 0 ? (
+          <text key={angle} x={round(middle + x)} y={round(middle + y + 4)}>
+            {hour === 0 ? 12 : hour}
+          </text>
+        ) : (
+          <path
+            key={angle}
+            d={`M${round(middle + fromX)} ${round(middle + fromY)}L${round(middle + toX)} ${round(middle + toY)}`}
+            stroke={palette.frame}
+          />
+        );
+      })}
+    </g>
+  );
+}
+
+interface FiguresProps {
+  readonly section: SectionFigure;
+  readonly words: SectionWords;
+  readonly at: Props['at'];
+  readonly reach: number;
+  readonly palette: Palette;
+}
+
+/** Figures on slips of paper, each at that end of its line which is farthest from the others. */
+function Figures({ section: { least, greatest }, words, at, reach, palette }: FiguresProps) {
+  const wanted = [
+    at === null || at.text === '' ? null : { text: at.text, ends: [toward(at.theta, OUT * reach)] },
+    greatest && { text: words.greatest, ends: ends(greatest.theta, IN * reach) },
+    least && { text: words.least, ends: ends(least.theta, IN * reach) },
+  ];
+  const placed: { text: string; x: number; y: number }[] = [];
+  for (const one of wanted) {
+    if (one === null) continue;
+    const free = ([x, y]: readonly [number, number]) =>
+      Math.min(...placed.map((p) => Math.hypot((p.x - x) / 3, p.y - y)));
+    const [x, y] = one.ends.reduce((best, end) => (free(end) > free(best) ? end : best));
+    placed.push({ text: one.text, x, y });
+  }
+  return placed.map(({ text, x, y }, i) => {
+    const wide = text.length * LETTER * VALUE + 6;
+    return (
+      <g key={`${text} ${wanted.length - i}`} stroke="none">
+        <rect
+          x={round(x - wide / 2)}
+          y={round(y - 9)}
+          width={round(wide)}
+          height={18}
+          rx={4}
+          fill={palette.ground}
+          fillOpacity={0.92}
+        />
+        <text
+          x={round(x)}
+          y={round(y + 4.5)}
+          textAnchor="middle"
+          fontSize={VALUE}
+          fontWeight={600}
+          fill={palette.ink}
+        >
+          {text}
+        </text>
+      </g>
+    );
+  });
+}
+
+function ends(theta: number, length: number): [number, number][] {
+  return [toward(theta, length), toward(theta + Math.PI, length)];
 }

@@ -19,22 +19,28 @@ export interface Placed<T> {
   readonly y: number;
 }
 
-/** Where a label may go, in its own widths and heights from its place, nearest first. */
-const ON: readonly [number, number] = [0, 0];
-const BESIDE: readonly (readonly [number, number])[] = [
-  [0, 1],
-  [0, -1],
-  [0.6, 0.9],
-  [-0.6, 0.9],
-  [0.6, -0.9],
-  [-0.6, -0.9],
-  [1.1, 0],
-  [-1.1, 0],
+/** Room that is kept between a label and the frame. */
+const EDGE = 4;
+/** Of the mark on the spot itself, both ways. */
+const MARK = 8;
+/**
+ * Where a label may go, in its own widths and heights from the spot that it speaks of, best first: never on the spot,
+ * which has a mark of its own, and clear of lines that cross there.
+ */
+const MOVES: readonly (readonly [number, number])[] = [
+  [0.62, -0.85],
+  [-0.62, -0.85],
+  [0.62, 0.85],
+  [-0.62, 0.85],
+  [0, -1.1],
+  [0, 1.1],
+  [0.75, 0],
+  [-0.75, 0],
   [0, 2],
 ];
 
 /**
- * Heaviest first, each label goes to the nearest free spot near its place, inside the frame; one that finds
+ * Heaviest first, each label goes to the best free room beside its spot, inside the frame; one that finds
  * none is left out (its zone is still in the list in words).
  *
  * @param textWidth width of one letter, px
@@ -47,16 +53,15 @@ export function placeLabels<T extends Label>(
   taken: readonly (Box & { readonly x: number; readonly y: number })[] = [],
 ): Placed<T>[] {
   const placed: Placed<T>[] = [];
-  const boxes = [...taken];
+  const marks = labels.map(({ x, y }) => ({ x, y, width: MARK, height: MARK }));
+  const boxes = [...taken, ...marks];
   for (const label of [...labels].sort((a, b) => b.weight - a.weight)) {
     const width = label.text.length * textWidth + 6;
     const height = textHeight + 2;
     const inside = (v: number, half: number, end: number) =>
-      Math.min(Math.max(v, half), Math.max(half, end - half));
-    const small = label.reach < 0.8 * height;
-    const clear = small ? label.reach : 0;
-    const moves = small ? [...BESIDE, ON] : [ON, ...BESIDE];
-    const spots = moves.map(([dx, dy]) => ({
+      Math.min(Math.max(v, half + EDGE), Math.max(half + EDGE, end - half - EDGE));
+    const clear = label.reach < 0.8 * height ? label.reach : 0;
+    const spots = MOVES.map(([dx, dy]) => ({
       x: inside(label.x + dx * width, width / 2, frame.width),
       y: inside(label.y + dy * height + Math.sign(dy) * clear, height / 2, frame.height),
       width,

@@ -11,14 +11,8 @@ import { type Mark, marksOf, nextMarks } from './marks.ts';
 import { doubtField } from './mesh.ts';
 import { KEEPOUT_NAMES } from './place.ts';
 import { resample, type Sampled, turned } from './sample.ts';
-import {
-  chooseSteps,
-  MAP_UNIT,
-  middleOfField,
-  type Steps,
-  type Units,
-  usualRange,
-} from './steps.ts';
+import { signedText } from './signed.ts';
+import { chooseSteps, middleOfField, type Steps, type Units, usualRange } from './steps.ts';
 import { rangeOf, type Wall, wallOf } from './wall.ts';
 
 export type Rings = readonly (readonly Point[])[];
@@ -127,7 +121,7 @@ function zonesOf(
     .map((zone) => ({
       x: xOf(zone.theta),
       y: zone.z,
-      text: zoneText(zone.peak, zone.give, units),
+      text: signedText(zone.peak, zone.give, units),
       kind: zone.kind,
       weight: Math.abs(zone.peak) * Math.sqrt(zone.area),
       reach: Math.sqrt(zone.area / Math.PI),
@@ -135,17 +129,8 @@ function zonesOf(
     .filter(({ text }) => Number(text) !== 0);
 }
 
-const knownSteps = new WeakMap<Wall, Partial<Record<Units, Steps>>>();
-
 /** Contour steps for a wall; the scene and the map use the same. */
 export function stepsOf(wall: Wall, units: Units): Steps {
-  const known = knownSteps.get(wall) ?? {};
-  knownSteps.set(wall, known);
-  known[units] ??= findSteps(wall, units);
-  return known[units];
-}
-
-function findSteps(wall: Wall, units: Units): Steps {
   const { least, greatest } = rangeOf(wall);
   return chooseSteps(least, greatest, units, usualRange(wall.deviation), middleOfField(wall.give));
 }
@@ -169,14 +154,6 @@ function shading(wall: Wall, steps: Steps, cut: number, frame: Frame) {
     unknown: contourer(nothing, frame).regionAbove(0.5),
     doubtful: contourer(doubtField(e, give, steps.step), frame).regionAbove(1),
   };
-}
-
-/** A signed figure in units of the map (`−3.5`), to one decimal where its give-or-take allows it. */
-export function zoneText(peak: number, give: number, units: Units): string {
-  const unit = MAP_UNIT[units];
-  const text = (Math.abs(peak) / unit).toFixed(give / unit > 1 ? 0 : 1);
-  if (Number(text) === 0) return text;
-  return `${peak < 0 ? '−' : '+'}${text}`;
 }
 
 function clockTicks(cut: number, radius: number) {

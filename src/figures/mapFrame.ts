@@ -16,7 +16,7 @@ export interface MapFrame {
   readonly stretch: number;
 }
 
-const MARGIN = { left: 46, right: 14, top: 24, bottom: 26 } as const;
+const MARGIN = { left: 46, right: 18, top: 24, bottom: 26 } as const;
 /** A map lower than this cannot be read, and has its depth stretched. */
 const LEAST_DOWN = 150;
 /** A map narrower than this cannot either; a very deep bore has its depth pressed. */
@@ -26,17 +26,19 @@ const LEAST_ACROSS = 280;
  * In true proportion where that can be read, else with the depth stretched or pressed, which `stretch` states.
  * @param width room across, px; a deep bore may leave some of it
  * @param most greatest height of the whole drawing, px
+ * @param press share of its true height that depth may be pressed to, so that a low room is used in its width
  */
 export function mapFrame(
   { width: wide, height: deep }: Frame,
   width: number,
   most: number = Number.POSITIVE_INFINITY,
+  press = 1,
 ): MapFrame {
   const room = {
     across: Math.max(40, width - MARGIN.left - MARGIN.right),
     down: Math.max(40, most - MARGIN.top - MARGIN.bottom),
   };
-  const asTrue = (room.down * wide) / deep;
+  const asTrue = (room.down * wide) / deep / press;
   const across = Math.min(room.across, Math.max(asTrue, LEAST_ACROSS));
   const scaleX = across / wide;
   const down = Math.min(Math.max(deep * scaleX, LEAST_DOWN), room.down);

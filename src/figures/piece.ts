@@ -3,9 +3,10 @@ import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
 import { fromMiddle } from './bend.ts';
 import { metalAround } from './boss.ts';
 import { type Exaggeration, exaggerations } from './exaggeration.ts';
-import { depthTicks, stepsOf, zoneText } from './map.ts';
+import { depthTicks, stepsOf } from './map.ts';
 import { type Mark, marksOf, nextMarks, thinned } from './marks.ts';
 import { type WallShape, wallShape } from './mesh.ts';
+import { signedText } from './signed.ts';
 import type { Steps, Units } from './steps.ts';
 import { rangeOf, type Wall, wallOf } from './wall.ts';
 
@@ -81,7 +82,7 @@ export function pieceFigure(
       .map(({ theta, z, peak, give, area }) => ({
         theta,
         z,
-        text: zoneText(peak, give, units),
+        text: signedText(peak, give, units),
         weight: Math.abs(peak) * Math.sqrt(area),
       }))
       .filter(({ text }) => Number(text) !== 0),

@@ -18,6 +18,8 @@ export interface ProfileFigure {
   readonly points: readonly ProfilePoint[];
   /** The surface at each depth that has readings. */
   readonly measured: readonly ProfilePoint[];
+  /** The shape that the measured depths' mean sizes tell, straight, tapered or belled; none where they tell none. */
+  readonly fitted: readonly { readonly z: number; readonly diameter: number }[];
   /** Diameter wanted; NaN not known. */
   readonly target: number;
   readonly seats: BoreFacts['seats'];
@@ -44,6 +46,10 @@ export function profileFigure(
       greatest: shown(greatest.diameter),
     }));
   const target = shown(survey.target?.diameter ?? Number.NaN);
+  const fitted = (survey.profile?.fitted ?? []).map(({ z, diameter }) => ({
+    z: shown(z),
+    diameter: shown(diameter),
+  }));
   const all = [...points, ...measured].flatMap((p) => [p.least, p.greatest]);
   const known = [...all, target].filter(Number.isFinite);
   if (!(known.length > 0)) return null;
@@ -52,6 +58,7 @@ export function profileFigure(
     length: shown(grid.z[grid.z.length - 1]!),
     points,
     measured,
+    fitted,
     target,
     // A seat of no stated end goes to the bottom.
     seats: facts.seats.map(({ from, to }) => ({
@@ -60,6 +67,13 @@ export function profileFigure(
     })),
     range: { least: Math.min(...known), greatest: Math.max(...known) },
   };
+}
+
+/** Sizes at one depth, mm: as the profile shows them there. All NaN where the depth is not known. */
+export function sizesAt(survey: SurveyEvaluation, z: number): ProfilePoint {
+  const none = { z, least: Number.NaN, mean: Number.NaN, greatest: Number.NaN };
+  if (survey.surface === null) return none;
+  return pointAt(survey.surface.grid, survey.surface.mean, z, (mm) => mm);
 }
 
 type Grid = NonNullable<SurveyEvaluation['surface']>['grid'];

@@ -1,9 +1,27 @@
 /** The bore cut across at one depth, as a polar picture about the axis that deviations are counted from. */
 import type { SurveyEvaluation } from '../evaluate.ts';
+import { acrossGive, measuredAt } from './acrossGive.ts';
 import type { Point } from './contours.ts';
 import { marksOf } from './marks.ts';
+import { sizesAt } from './profileFigure.ts';
 import { linearAt } from './sample.ts';
 import { type Wall, wallOf } from './wall.ts';
+
+/** A circle of the picture, mm as drawn, and its true size. */
+export interface DrawnCircle {
+  readonly kind: 'average' | 'entering' | 'around';
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  /** Across, mm, not exaggerated. */
+  readonly diameter: number;
+}
+
+/** A diameter of the section: across, mm, from `theta` to straight across. */
+export interface Across {
+  readonly theta: number;
+  readonly diameter: number;
+}
 
 export interface SectionFigure {
   readonly z: number;
@@ -16,8 +34,16 @@ export interface SectionFigure {
   /** The same, a give-or-take smaller and larger. */
   readonly inner: readonly Point[];
   readonly outer: readonly Point[];
-  /** Average round of this depth: its centre and radius as drawn. */
-  readonly average: { readonly x: number; readonly y: number; readonly radius: number } | null;
+  /**
+   * The average round; at a measured depth also the biggest plug that enters there and the smallest round that cleans
+   * it up.
+   */
+  readonly circles: readonly DrawnCircle[];
+  /** Least and greatest diameter; null where the depth is not known. */
+  readonly least: Across | null;
+  readonly greatest: Across | null;
+  /** Give-or-take of diameters here, mm: what their digits are cut to. */
+  readonly give: number;
   /** Where readings at this depth touched. */
   readonly touched: readonly { readonly theta: number; readonly row: number; readonly at: Point }[];
   /** Greatest radius drawn, mm. */
@@ -25,6 +51,8 @@ export interface SectionFigure {
 }
 
 const ANGLES = 180;
+/** Depths this near, as a share of the bore's, are one: what was read there touched here. */
+const NEAR = 1 / 40;
 
 /** @returns null where the survey has no surface */
 export function sectionFigure(
@@ -43,22 +71,31 @@ export function sectionFigure(
     return theta.map((angle, i) => polar(angle, drawn(e[i]! + offset * (give[i] || 0))));
   };
   const rings = { inner: outline(-1), outline: outline(0), outer: outline(1) };
-  const near = wall.length / 40;
   const touched = marksOf(survey)
-    .filter((mark) => Math.abs(mark.z - z) <= near)
+    .filter((mark) => Math.abs(mark.z - z) <= NEAR * wall.length)
     .map(({ theta: angle, row }) => {
       const deviation = linearAt(wall.grid, wall.deviation, angle, z);
       return { theta: angle, row, at: polar(angle, drawn(deviation)) };
     })
     .filter(({ at }) => at.every(Number.isFinite));
-  const sizes = [...rings.outline, ...rings.outer].map(([x, y]) => Math.hypot(x, y));
+  const meanSize = measuredAt(survey, z)?.meanDiameter ?? sizesAt(survey, z).mean;
+  const circles = [
+    ...averageRound(theta, e, wall.radius, exaggeration, meanSize),
+    ...plugCircles(survey, z, wall, exaggeration),
+  ];
+  const sizes = [
+    ...[...rings.outline, ...rings.outer].map(([x, y]) => Math.hypot(x, y)),
+    ...circles.map(({ x, y, radius }) => Math.hypot(x, y) + radius),
+  ];
   return {
     z,
     radius: wall.radius,
     about: wall.about,
     exaggeration,
     ...rings,
-    average: averageRound(theta, e, wall.radius, exaggeration),
+    circles,
+    ...diameters(survey, z, wall.radius, e),
+    give: acrossGive(survey, z),
     touched,
     reach: Math.max(wall.radius, ...sizes),
   };
@@ -68,20 +105,77 @@ function polar(theta: number, radius: number): Point {
   return [radius * Math.sin(theta), radius * Math.cos(theta)];
 }
 
-/** First terms of the Fourier series: to first order the least-squares circle of the section. */
+/** First terms of the Fourier series: to first order the least-squares circle of the section. None where unknown. */
 function averageRound(
   theta: readonly number[],
   e: readonly number[],
   radius: number,
   exaggeration: number,
-) {
+  diameter: number,
+): DrawnCircle[] {
   const mean = (weight: (angle: number) => number) =>
     e.reduce((sum, value, i) => sum + value * weight(theta[i]!), 0) / e.length;
   const size = mean(() => 1);
-  if (!Number.isFinite(size)) return null;
-  return {
-    x: exaggeration * 2 * mean(Math.sin),
-    y: exaggeration * 2 * mean(Math.cos),
-    radius: radius + exaggeration * size,
-  };
+  if (!Number.isFinite(size)) return [];
+  return [
+    {
+      kind: 'average',
+      x: exaggeration * 2 * mean(Math.sin),
+      y: exaggeration * 2 * mean(Math.cos),
+      radius: radius + exaggeration * size,
+      diameter,
+    },
+  ];
+}
+
+/** What enters and what cleans up, where this depth was measured, about the axis that deviations are counted from. */
+function plugCircles(
+  survey: SurveyEvaluation,
+  z: number,
+  wall: Wall,
+  exaggeration: number,
+): DrawnCircle[] {
+  const near = survey.plugs?.sections.filter((one) => Math.abs(one.z - z) <= NEAR * wall.length);
+  const at = near?.sort((a, b) => Math.abs(a.z - z) - Math.abs(b.z - z))[0];
+  if (at === undefined) return [];
+  const axis = wall.about === 'target' ? survey.target?.axis : undefined;
+  const { x, y, leanX, leanY } = axis ?? { x: 0, y: 0, leanX: 0, leanY: 0 };
+  return (['entering', 'around'] as const).flatMap((kind) => {
+    const plug = at[kind];
+    if (plug === null) return [];
+    return [
+      {
+        kind,
+        x: exaggeration * (plug.axis.x - x - leanX * z),
+        y: exaggeration * (plug.axis.y - y - leanY * z),
+        radius: Math.max(0, wall.radius + exaggeration * (plug.diameter / 2 - wall.radius)),
+        diameter: plug.diameter,
+      },
+    ];
+  });
+}
+
+/** At a measured depth what its own figures say, as the tables do; between them what the wall shows. */
+function diameters(
+  survey: SurveyEvaluation,
+  z: number,
+  radius: number,
+  e: readonly number[],
+): Pick<SectionFigure, 'least' | 'greatest'> {
+  const told = measuredAt(survey, z);
+  if (told !== undefined) {
+    const known = (one: Across) => (Number.isFinite(one.diameter + one.theta) ? one : null);
+    return { least: known(told.least), greatest: known(told.greatest) };
+  }
+  const half = ANGLES / 2;
+  const across = e.slice(0, half).map((value, i) => ({
+    theta: (2 * Math.PI * i) / ANGLES,
+    diameter: 2 * radius + value + e[i + half]!,
+  }));
+  if (!across.every(({ diameter }) => Number.isFinite(diameter))) {
+    return { least: null, greatest: null };
+  }
+  const pick = (sign: 1 | -1) =>
+    across.reduce((best, one) => (sign * (one.diameter - best.diameter) > 0 ? one : best));
+  return { least: pick(-1), greatest: pick(1) };
 }

@@ -17,11 +17,19 @@ test('where there is no WebGL the drawing says so, and the map is read as ever',
   });
   await page.setViewportSize({ width: 1440, height: 900 });
   await visit(page);
-  await expect(page.locator('.drawing-stage')).toContainText('has no WebGL');
+  await expect(page.locator('.drawing-sceneless')).toContainText('has no WebGL');
   await expect(page.locator('canvas')).toHaveCount(0);
   await page.getByRole('application', { name: /Flat map/ }).focus();
   await page.keyboard.press('Home');
-  await expect(page.locator('.drawing-readout')).toHaveText(/^12:00, .+ deep: /);
+  await expect(page.locator('.drawing-readout')).toHaveText(/, 0\.00 in deep: /);
+  // The sheets have the scene's room: all three are seen at once, and each of them moves the cursor.
+  await page.getByRole('application', { name: /Cut across/ }).focus();
+  const before = await page.locator('.drawing-readout').textContent();
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect(page.locator('.drawing-readout')).not.toHaveText(before!);
+  await page.getByRole('application', { name: /Size along the depth/ }).focus();
+  await page.keyboard.press('End');
+  await expect(page.locator('.drawing-readout')).toHaveText(/, 2\.75 in deep: /);
 });
 
 test('with less motion asked for, a view is there in one step', async ({ page }) => {
@@ -54,7 +62,7 @@ test.describe('by finger', () => {
     await expect(readout).toHaveText(/deep: /);
     const first = await readout.textContent();
     await page.getByRole('button', { name: 'Map', exact: true }).click();
-    const map = (await page.getByRole('application', { name: /Flat map/ }).boundingBox())!;
+    const map = (await page.locator('.map-view > svg').boundingBox())!;
     await page.touchscreen.tap(map.x + 0.3 * map.width, map.y + 0.5 * map.height);
     await expect(readout).not.toHaveText(first!);
     await expect(readout).toHaveText(/^[89]:\d\d, |^10:\d\d, /);

@@ -8,8 +8,10 @@ import { SectionView } from '../../src/drawings/SectionView.tsx';
 import { legendFigure } from '../../src/figures/legend.ts';
 import { mapFigure } from '../../src/figures/map.ts';
 import { mapFrame } from '../../src/figures/mapFrame.ts';
+import { mapSheet } from '../../src/figures/mapSheet.ts';
 import { profileFigure } from '../../src/figures/profileFigure.ts';
 import { sectionFigure } from '../../src/figures/sectionFigure.ts';
+import { sectionWords } from '../../src/figures/sectionWords.ts';
 import { FACTS, madeSurvey } from '../fixtures/evaluation.ts';
 
 const survey = madeSurvey({ columns: 36, rows: 17 });
@@ -45,14 +47,22 @@ describe('drawings, as text', () => {
     const section = sectionFigure(survey, 12.7, 50)!;
     const profile = profileFigure(survey, FACTS, 'in')!;
     const drawings = [
-      <MapCursor key="c" frame={frame} theme="light" x={300} y={80} />,
+      <MapCursor
+        key="c"
+        sheet={mapSheet(map, 640, 400)}
+        theme="light"
+        x={300}
+        y={80}
+        clock="3:10"
+        depth="0.40"
+      />,
       <SectionView
         key="s"
         section={section}
+        words={sectionWords(section, 'in')}
         theme="light"
         size={240}
-        depth="0.50 in deep"
-        at={1}
+        at={{ theta: 1, text: '−2.1' }}
       />,
       <ProfileView key="p" profile={profile} theme="dark" width={480} height={220} at={0.4} />,
     ];
@@ -75,14 +85,15 @@ describe('drawings, as text', () => {
       deviation: (theta, z) => (z > 30 && theta < 2 ? Number.NaN : 0.05 * Math.cos(2 * theta)),
     });
     const figure = mapFigure(holed, { ...FACTS, load: Number.NaN }, 'mm')!;
+    const hole = sectionFigure(holed, 35, 50)!;
     const drawings = [
       <FlatMap key="m" map={figure} frame={mapFrame(figure, 400)} theme="light" id="m" />,
       <SectionView
         key="s"
-        section={sectionFigure(holed, 35, 50)!}
+        section={hole}
+        words={sectionWords(hole, 'mm')}
         theme="light"
         size={240}
-        depth="35.0 mm deep"
         at={null}
       />,
     ];

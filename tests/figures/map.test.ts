@@ -106,12 +106,19 @@ describe('labels', () => {
   });
   const frame = { width: 400, height: 150 };
 
-  it('never overlap, and the heaviest stays where it belongs', () => {
+  it('never overlap, nor cover a spot, and the heaviest stands right beside its own', () => {
     const crowd = Array.from({ length: 8 }, (_, i) => label(200 + 3 * i, 75, 8 - i));
     const placed = placeLabels(crowd, frame, 8.4, 16);
     expect(placed.length).toBeGreaterThan(3);
-    expect(placed[0]).toMatchObject({ x: 200, y: 75 });
     const [width, height] = [4 * 8.4 + 6, 18];
+    expect(placed[0]!.label.weight).toBe(8);
+    expect(Math.hypot(placed[0]!.x - 200, placed[0]!.y - 75)).toBeLessThan(width);
+    for (const { x, y } of placed) {
+      for (const spot of crowd) {
+        const clear = Math.abs(x - spot.x) >= width / 2 || Math.abs(y - spot.y) >= height / 2;
+        expect(clear).toBe(true);
+      }
+    }
     placed.forEach((a, i) => {
       for (const b of placed.slice(i + 1)) {
         const clear = Math.abs(a.x - b.x) >= width - 1e-9 || Math.abs(a.y - b.y) >= height - 1e-9;
@@ -208,7 +215,8 @@ describe('the cut across', () => {
     const [x, y] = section.outline[0]!;
     expect(x).toBeCloseTo(0, 9);
     expect(y).toBeCloseTo(RADIUS + 20 * 0.15, 6);
-    expect(section.average).toMatchObject({
+    expect(section.circles[0]).toMatchObject({
+      kind: 'average',
       x: expect.closeTo(0, 6),
       // the grid's straight lines fall short by (3 degrees)^2 / 12
       y: expect.closeTo(2, 2),

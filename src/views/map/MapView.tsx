@@ -1,69 +1,71 @@
-/** The flat map to point at: by pointer, by finger, by arrow keys. It sets the same cursor as the scene. */
-import { type KeyboardEvent, memo, type PointerEvent, useCallback } from 'react';
+/** The flat map with its profiles, to point at: it sets the same cursor as the scene. */
+import { memo, useRef } from 'react';
 import { FlatMap } from '../../drawings/FlatMap.tsx';
 import { MapCursor } from '../../drawings/MapCursor.tsx';
 import type { Theme } from '../../figures/colour.ts';
 import type { MapFigure } from '../../figures/map.ts';
-import { type MapFrame, placeAt, pointAt } from '../../figures/mapFrame.ts';
+import { pointAt } from '../../figures/mapFrame.ts';
+import type { MapSheet } from '../../figures/mapSheet.ts';
+import type { Wall } from '../../figures/wall.ts';
+import { clockText } from '../../job/clock.ts';
+import { formatDepth } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
-import { moved } from './moved.ts';
+import { CutGrip } from './CutGrip.tsx';
+import { MapStrips } from './MapStrips.tsx';
+import { PointArea } from './PointArea.tsx';
+import { pointed, type Region, regionAt } from './pointing.ts';
 import './map.css';
 
 interface Props {
   readonly map: MapFigure;
-  readonly frame: MapFrame;
+  readonly wall: Wall;
+  readonly sheet: MapSheet;
   readonly theme: Theme;
   readonly id: string;
 }
 
-/** The drawing itself changes with the readings alone; the cursor lies on top of it. */
+/** The drawing itself changes with the readings alone; cursor and strips lie on top of it. */
 const Still = memo(FlatMap);
 
 const KEYS =
   'Left and right arrow move round the clock, up and down along the depth, with Shift an hour or an eighth of the depth; Home is the rim, End the bottom, Escape puts the cursor away.';
 
-export function MapView({ map, frame, theme, id }: Props) {
+export function MapView({ map, wall, sheet, theme, id }: Props) {
   const cursor = useSession((session) => session.cursor);
-  const look = useSession((session) => session.look);
-  const onPoint = useCallback(
-    (event: PointerEvent<HTMLElement>) => {
-      // A finger that only passes by may be scrolling; one that was put down here points.
-      if (event.type === 'pointermove' && event.pointerType !== 'mouse' && event.buttons === 0)
-        return;
-      const box = event.currentTarget.getBoundingClientRect();
-      look({ cursor: placeAt(frame, map, event.clientX - box.left, event.clientY - box.top) });
-    },
-    [frame, map, look],
-  );
-  const onKey = useCallback(
-    (event: KeyboardEvent) => {
-      const { cursor: from } = useSession.getState();
-      const to = moved(from, event.key, event.shiftKey, map);
-      if (to === undefined) return;
-      event.preventDefault();
-      look({ cursor: to });
-    },
-    [map, look],
-  );
-  const at = cursor === null ? null : pointAt(frame, map, cursor);
+  const region = useRef<Region>('map');
+  const onPoint = (x: number, y: number, begins: boolean) => {
+    if (begins) region.current = regionAt(sheet, x, y);
+    const { cursor: before, look } = useSession.getState();
+    look({ cursor: pointed(sheet, region.current, map, before, x, y) });
+  };
+  const at = cursor === null ? null : pointAt(sheet.frame, map, cursor);
   return (
-    <div
-      className="map-view"
-      style={{ width: frame.width, height: frame.height }}
-      role="application"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: it is moved about in by keys
-      tabIndex={0}
-      aria-label={`Flat map. ${KEYS}`}
-      onPointerMove={onPoint}
-      onPointerDown={onPoint}
-      onKeyDown={onKey}
-    >
-      <Still map={map} frame={frame} theme={theme} id={id} />
-      {at !== null && (
-        <div className="map-cursor">
-          <MapCursor frame={frame} theme={theme} x={at.x} y={at.y} />
+    <div className="map-sheet" style={{ width: sheet.width, height: sheet.height }}>
+      <PointArea
+        className="map-view"
+        label={`Flat map. ${KEYS}`}
+        wall={map}
+        onPoint={onPoint}
+        style={{ width: sheet.width, height: sheet.height }}
+      >
+        <Still map={map} frame={sheet.frame} theme={theme} id={id} />
+        <div className="map-over">
+          <MapStrips {...{ wall, map, sheet, theme, cursor, id }} />
         </div>
-      )}
+        {at !== null && cursor !== null && (
+          <div className="map-over map-cursor">
+            <MapCursor
+              sheet={sheet}
+              theme={theme}
+              x={at.x}
+              y={at.y}
+              clock={clockText(cursor.theta)}
+              depth={formatDepth(cursor.z, map.units).split(' ')[0]!}
+            />
+          </div>
+        )}
+      </PointArea>
+      <CutGrip frame={sheet.frame} cut={map.cut} />
     </div>
   );
 }

@@ -1,4 +1,4 @@
-/** The whole right side: the bore in three dimensions, the flat map, and one line for the place pointed at. */
+/** The whole right side: the bore in three dimensions, the flat sheets, and one line for the place pointed at. */
 import { useId, useMemo, useRef, useState } from 'react';
 import { Legend } from '../../drawings/Legend.tsx';
 import { MarkKey } from '../../drawings/MarkKey.tsx';
@@ -7,16 +7,20 @@ import type { Theme } from '../../figures/colour.ts';
 import { factorFor } from '../../figures/exaggeration.ts';
 import { legendFigure } from '../../figures/legend.ts';
 import { type MapFigure, mapFigure } from '../../figures/map.ts';
-import { mapFrame } from '../../figures/mapFrame.ts';
 import { mapKey } from '../../figures/markKey.ts';
 import { type PieceFigure, pieceFigure } from '../../figures/piece.ts';
 import { sayPlace } from '../../figures/place.ts';
 import type { Units } from '../../figures/steps.ts';
+import { type Wall, wallOf } from '../../figures/wall.ts';
 import { useSession } from '../../store/session.ts';
-import { PAGES, type Page, Sheet } from '../map/Sheet.tsx';
+import { Pages } from '../map/Pages.tsx';
+import { type Page, SMALL_PAGES } from '../map/pages.ts';
+import { SheetRoom } from '../map/SheetRoom.tsx';
+import { useFirstCursor } from '../map/useFirstCursor.ts';
 import { Disclosure } from '../parts/Disclosure.tsx';
 import { useSize } from '../useSize.ts';
 import { Controls } from './Controls.tsx';
+import { canDraw, NO_SCENE } from './canDraw.ts';
 import { type Room, roomFor } from './room.ts';
 import { Stage } from './Stage.tsx';
 import type { OtherSwitch } from './useOtherReading.ts';
@@ -37,15 +41,16 @@ export function Drawing({ bore, survey, units, theme, other }: Props) {
   const { facts } = bore;
   const map = useMemo(() => mapFigure(survey, facts, units, cut), [survey, facts, units, cut]);
   const piece = useMemo(() => pieceFigure(survey, facts, units, cut), [survey, facts, units, cut]);
+  const wall = wallOf(survey);
   const root = useRef<HTMLDivElement>(null);
   const size = useSize(root);
   const room = roomFor(size);
-  const drawn = map !== null && piece !== null;
+  const drawn = map !== null && piece !== null && wall !== null;
   return (
-    <div className="drawing" data-room={room?.kind} ref={root}>
+    <div className="drawing" data-room={room?.kind} data-scene={canDraw()} ref={root}>
       {!drawn && <p className="drawing-wait">The drawing comes with the first readings.</p>}
       {drawn && room !== null && (
-        <Parts {...{ bore, survey, units, theme, other, map, piece, room }} />
+        <Parts {...{ bore, survey, units, theme, other, map, wall, piece, room }} />
       )}
     </div>
   );
@@ -53,45 +58,41 @@ export function Drawing({ bore, survey, units, theme, other }: Props) {
 
 interface PartsProps extends Props {
   readonly map: MapFigure;
+  readonly wall: Wall;
   readonly piece: PieceFigure;
   readonly room: Room;
 }
 
-function Parts({ bore, survey, units, map, piece, theme, room, other }: PartsProps) {
+function Parts({ bore, survey, units, map, wall, piece, theme, room, other }: PartsProps) {
   const id = useId();
   const [page, setPage] = useState<Page>('map');
   const [sheetAlone, setSheetAlone] = useState(false);
   const wanted = useSession((session) => session.exaggeration);
-  const frame = useMemo(
-    () => mapFrame(map, room.mapWidth, room.mapHeight),
-    [map, room.mapWidth, room.mapHeight],
-  );
+  const drawable = useMemo(canDraw, []);
+  useFirstCursor(bore.id, survey);
   const legend = useMemo(
     () => legendFigure(map.steps, theme, map.about),
     [map.steps, map.about, theme],
   );
   const small = room.kind === 'small' || room.kind === 'low';
-  const flatOnly = small && sheetAlone;
+  const flatOnly = !drawable || (small && sheetAlone);
   const exaggeration = factorFor(wanted, piece.exaggeration);
-  const tall = room.kind === 'tall';
-  const said = <Readout bore={bore} survey={survey} units={units} />;
-  const key = <MarkKey marks={mapKey(map)} theme={theme} id={`${id}-marks`} />;
-  const pages = <Pages page={page} onChoose={setPage} />;
-  const sheet = (
-    <div className="drawing-map">
-      {!small && (
-        <div className="drawing-strip">
-          {pages}
-          {tall && said}
-        </div>
-      )}
-      <Sheet
-        {...{ page, survey, facts: bore.facts, map, frame, theme, exaggeration }}
-        id={`${id}m`}
-        width={room.mapWidth}
-      />
-      {tall && page === 'map' && key}
+  const foot = (
+    <div className="drawing-foot">
+      <Readout bore={bore} survey={survey} units={units} />
+      <Disclosure label="Key to the marks" button="key" buttonClass="link-button">
+        {() => <MarkKey marks={mapKey(map)} theme={theme} id={`${id}-marks`} />}
+      </Disclosure>
     </div>
+  );
+  const pages = { page, onChoose: setPage };
+  const sheet = (
+    <SheetRoom
+      {...{ survey, map, wall, theme, exaggeration, small }}
+      facts={bore.facts}
+      pages={pages}
+      foot={room.kind === 'tall' ? foot : null}
+    />
   );
   return (
     <>
@@ -109,47 +110,29 @@ function Parts({ bore, survey, units, map, piece, theme, room, other }: PartsPro
           low={small}
           id={`${id}-key`}
         />
+        {!drawable && <p className="drawing-sceneless">{NO_SCENE}</p>}
       </div>
-      {flatOnly ? sheet : <Stage {...{ bore, survey, piece, units, theme }} />}
-      <Controls
-        of={{ bore, survey, piece, units }}
-        exaggeration={piece.exaggeration}
-        small={small}
-        flat={small ? { shown: sheetAlone, show: setSheetAlone, pages } : null}
-      />
-      {!small && sheet}
-      {!tall && (
-        <div className="drawing-foot">
-          {said}
-          <Disclosure label="Key to the marks" button="key" buttonClass="link-button">
-            {() => key}
-          </Disclosure>
-        </div>
+      {flatOnly ? small && sheet : <Stage {...{ bore, survey, piece, units, theme }} />}
+      {drawable && (
+        <Controls
+          of={{ bore, survey, piece, units }}
+          exaggeration={piece.exaggeration}
+          small={small}
+          flat={
+            small
+              ? {
+                  shown: sheetAlone,
+                  show: setSheetAlone,
+                  pages: <Pages names={SMALL_PAGES} {...pages} />,
+                }
+              : null
+          }
+        />
       )}
+      {!drawable && small && <Pages names={SMALL_PAGES} {...pages} />}
+      {!small && sheet}
+      {room.kind !== 'tall' && foot}
     </>
-  );
-}
-
-interface PagesProps {
-  readonly page: Page;
-  readonly onChoose: (page: Page) => void;
-}
-
-/** Which of the flat drawings is shown. */
-function Pages({ page, onChoose }: PagesProps) {
-  return (
-    <fieldset className="drawing-pages" aria-label="Flat drawing">
-      {PAGES.map((one) => (
-        <button
-          key={one.page}
-          type="button"
-          aria-pressed={one.page === page}
-          onClick={() => onChoose(one.page)}
-        >
-          {one.name}
-        </button>
-      ))}
-    </fieldset>
   );
 }
 

@@ -137,7 +137,8 @@ export function Rig({ overlaid, theme, still, hold }: Props) {
       standing.current = stance;
       dressed.current = overlaid;
     }
-    piece.point(session.cursor);
+    const marked = piece.point(session.cursor);
+    gl.domElement.dataset.cursor = marked === null ? '' : `${marked.theta} ${marked.z}`;
     const far = look(camera, piece, now, size.width, size.height);
     piece.fit(camera, size.width, size.height, gl.getPixelRatio());
     placeHandle(away === null, now.roll);

@@ -1,19 +1,12 @@
 /** Room for the scene: fetches it when it is wanted, and says so plainly where it cannot be drawn. */
-import {
-  Component,
-  type KeyboardEvent,
-  lazy,
-  type ReactNode,
-  Suspense,
-  useMemo,
-  useRef,
-} from 'react';
+import { Component, type KeyboardEvent, lazy, type ReactNode, Suspense, useRef } from 'react';
 import type { Theme } from '../../figures/colour.ts';
 import { homeTurn } from '../../figures/framing.ts';
 import { sceneWords } from '../../figures/sceneWords.ts';
 import type { Units } from '../../figures/steps.ts';
 import { useSession } from '../../store/session.ts';
 import { CutHandle, type CutHold } from './CutHandle.tsx';
+import { NO_SCENE } from './canDraw.ts';
 import { StageKey } from './StageKey.tsx';
 import { useOverlaid } from './useOverlaid.ts';
 import { useSceneSaid } from './useSceneSaid.ts';
@@ -26,13 +19,6 @@ const Scene = lazy(() => import('./Scene.tsx'));
 interface Props extends Shows {
   readonly units: Units;
   readonly theme: Theme;
-}
-
-const NO_SCENE =
-  'This browser draws nothing in three dimensions (it has no WebGL). The flat map shows all the same wear.';
-
-function canDraw(): boolean {
-  return document.createElement('canvas').getContext('webgl2') !== null;
 }
 
 /** Radians a key press turns the piece by, and how far it rolls it. */
@@ -67,13 +53,7 @@ function onKey(event: KeyboardEvent): void {
   look({ turn: { azimuth: from.azimuth + way[0], elevation } });
 }
 
-export function Stage(props: Props) {
-  const drawable = useMemo(canDraw, []);
-  if (!drawable) return <p className="drawing-stage drawing-wait">{NO_SCENE}</p>;
-  return <Drawable {...props} />;
-}
-
-function Drawable({ bore, survey, piece, units, theme }: Props) {
+export function Stage({ bore, survey, piece, units, theme }: Props) {
   const still = useStill();
   const overlaid = useOverlaid({ bore, survey, piece, units });
   const words = sceneWords(piece, useSceneSaid({ bore, survey, piece, units }, overlaid));

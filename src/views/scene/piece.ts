@@ -3,6 +3,7 @@ import { Group, type PerspectiveCamera, Raycaster, type Vector2, Vector3 } from 
 import { fromMiddle, middleOf, poseAt } from '../../figures/bend.ts';
 import { halfSpan, WHOLE } from '../../figures/boss.ts';
 import type { Theme } from '../../figures/colour.ts';
+import { turned } from '../../figures/sample.ts';
 import { signsOf } from '../../figures/signs.ts';
 import type { Place } from '../../store/session.ts';
 import { bendUniforms } from './bendShader.ts';
@@ -28,7 +29,8 @@ export interface Piece {
   readonly group: Group;
   dress(overlaid: Overlaid, theme: Theme): void;
   stand(stance: Stance): void;
-  point(cursor: Place | null): void;
+  /** Marks a place on the wall, or none; returns it as it is told to the paint. */
+  point(cursor: Place | null): Place | null;
   /** Tells the paint how large the picture is, CSS pixels, and how fine the screen; after the camera is placed. */
   fit(camera: PerspectiveCamera, width: number, height: number, fineness: number): void;
   /** Outline of the piece as it stands, in the world, x, y, z one after another. */
@@ -132,6 +134,7 @@ export function makePiece(first: Overlaid, firstTheme: Theme): Piece {
       const at = wall.mesh.material.uniforms.cursor!.value as Vector3;
       if (cursor === null) at.set(0, 0, 0);
       else at.set(fromMiddle(cursor.theta, shape().cut), cursor.z, 1);
+      return at.z < 0.5 ? null : { theta: turned(middleOf(shape().cut) + at.x), z: at.y };
     },
     fit(camera, width, height, fineness) {
       for (const uniforms of painted) uniforms.pixel!.value = fineness * BOLD[theme];

@@ -1,0 +1,80 @@
+/** The bore cut across at the cursor's depth; pointing in it moves the cursor round the clock. */
+import { useMemo } from 'react';
+import { CircleKey } from '../../drawings/CircleKey.tsx';
+import { SectionView } from '../../drawings/SectionView.tsx';
+import { turned } from '../../figures/sample.ts';
+import { sectionFigure } from '../../figures/sectionFigure.ts';
+import { sectionWords } from '../../figures/sectionWords.ts';
+import { signedText } from '../../figures/signed.ts';
+import { wallAt } from '../../figures/wall.ts';
+import { useSession } from '../../store/session.ts';
+import { PointArea } from './PointArea.tsx';
+import type { SheetProps } from './sheetProps.ts';
+
+const LEAST_PICTURE = 100;
+/** Words go beside a picture that keeps this size, px. */
+const LEAST_BESIDE = 170;
+/** Room for the words beside the picture, and under it: the sentence, and where it is high the key as well. */
+const WORDS_WIDE = 180;
+const WORDS_HIGH = 58;
+const KEY_HIGH = 100;
+const KEY_FROM = 400;
+
+/** Where nobody points, the depth of the first readings is shown. */
+export function Across({ survey, map, wall, theme, exaggeration, width, height }: SheetProps) {
+  const cursor = useSession((session) => session.cursor);
+  const z = cursor?.z ?? survey.sections[0]?.z ?? 0;
+  const section = useMemo(() => sectionFigure(survey, z, exaggeration), [survey, z, exaggeration]);
+  const { units } = map;
+  const words = useMemo(
+    () => (section === null ? null : sectionWords(section, units)),
+    [section, units],
+  );
+  if (section === null || words === null) return null;
+  const wide = width >= Math.min(height, LEAST_BESIDE) + WORDS_WIDE;
+  const keyed = wide ? height >= 130 : height >= KEY_FROM;
+  const under = WORDS_HIGH + (keyed ? KEY_HIGH : 0);
+  const size = Math.round(
+    Math.max(
+      LEAST_PICTURE,
+      wide ? Math.min(height, width - WORDS_WIDE) : Math.min(width, height - under),
+    ),
+  );
+  const here = cursor === null ? null : wallAt(wall, cursor.theta, cursor.z);
+  return (
+    <figure
+      className="sheet-figure"
+      data-words={wide ? 'beside' : 'below'}
+      style={{ width, height }}
+    >
+      <PointArea
+        className="section-view"
+        label={`Cut across. ${words.sentence} Left and right arrow move round the clock, with Shift an hour.`}
+        wall={map}
+        keyOf={(key) =>
+          key === 'ArrowLeft' || key === 'ArrowRight' || key === 'Escape' ? key : undefined
+        }
+        onPoint={(x, y) => {
+          const theta = turned(Math.atan2(x - size / 2, size / 2 - y));
+          useSession.getState().look({ cursor: { theta, z } });
+        }}
+      >
+        <SectionView
+          section={section}
+          words={words}
+          theme={theme}
+          size={size}
+          at={
+            cursor === null || here === null
+              ? null
+              : { theta: cursor.theta, text: signedText(here.deviation, here.give, units) }
+          }
+        />
+      </PointArea>
+      <figcaption>
+        <p>{words.short(exaggeration)}</p>
+        {keyed && <CircleKey circles={words.circles} theme={theme} />}
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,18 @@
+/** What each of the flat drawings is drawn from. */
+import type { BoreFacts, SurveyEvaluation } from '../../evaluate.ts';
+import type { Theme } from '../../figures/colour.ts';
+import type { MapFigure } from '../../figures/map.ts';
+import type { Wall } from '../../figures/wall.ts';
+
+export interface SheetProps {
+  readonly survey: SurveyEvaluation;
+  readonly facts: BoreFacts;
+  readonly map: MapFigure;
+  readonly wall: Wall;
+  readonly theme: Theme;
+  /** Factor that wear is drawn with in the section. */
+  readonly exaggeration: number;
+  /** Room, CSS pixels. */
+  readonly width: number;
+  readonly height: number;
+}
