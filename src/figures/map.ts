@@ -129,8 +129,17 @@ function zonesOf(
     .filter(({ text }) => Number(text) !== 0);
 }
 
+const knownSteps = new WeakMap<Wall, Partial<Record<Units, Steps>>>();
+
 /** Contour steps for a wall; the scene and the map use the same. */
 export function stepsOf(wall: Wall, units: Units): Steps {
+  const known = knownSteps.get(wall) ?? {};
+  knownSteps.set(wall, known);
+  known[units] ??= findSteps(wall, units);
+  return known[units];
+}
+
+function findSteps(wall: Wall, units: Units): Steps {
   const { least, greatest } = rangeOf(wall);
   return chooseSteps(least, greatest, units, usualRange(wall.deviation), middleOfField(wall.give));
 }

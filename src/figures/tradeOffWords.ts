@@ -6,6 +6,7 @@ import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth } from '../job/units.ts';
 import { amountWords, earned } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
+import { type Sentence, said } from './sentence.ts';
 import { written } from './written.ts';
 
 type Seating = NonNullable<SurveyEvaluation['seating']>;
@@ -14,13 +15,14 @@ type Share = Seating['suit'];
 export interface TradeOffWords {
   /** `2.0041 in across`. */
   readonly size: string;
-  /** `1.1 g off (0.4 to 2.6)`. */
-  readonly off: string;
-  /** `62 % of the seat held (50 to 75)`. */
-  readonly held: string;
+  /** `1.1 g` and ` off (0.4 to 2.6)`. */
+  readonly off: Sentence;
+  /** `62 %` and ` of the seat held (50 to 75)`. */
+  readonly held: Sentence;
+  /** `worst gap `, `0.0081 in per side`, and where. */
+  readonly gap: Sentence;
   /** What a bushing made to suit would be held on, where that is another share; else ''. */
   readonly suit: string;
-  readonly gap: string;
 }
 
 /** @param bushing outside diameter of the one at hand, across, mm; NaN: not known */
@@ -39,8 +41,8 @@ export function tradeOffWords(
     off: offWords(removal),
     held:
       hand !== null && !(bushing > diameter)
-        ? 'none of the seat held: the bushing at hand is loose in it'
-        : `${percentText(share)} of the seat held${by}${doubtText(share)}`,
+        ? said('none of the seat held: the bushing at hand is loose in it')
+        : said('', percentText(share), ` of the seat held${by}${doubtText(share)}`),
     suit:
       other === null
         ? ''
@@ -52,28 +54,30 @@ export function tradeOffWords(
 /** All of it as one sentence: `At 2.0041 in across: 1.1 g off, …` */
 export function sayTradeOff(words: TradeOffWords): string {
   const { size, off, held, suit, gap } = words;
-  return `At ${size}: ${off}, ${held}, ${gap}${suit}.`;
+  const whole = ({ before, figure, after }: Sentence) => before + figure + after;
+  return `At ${size}: ${whole(off)}, ${whole(held)}, ${whole(gap)}${suit}.`;
 }
 
-function offWords(removal: Removal): string {
+function offWords(removal: Removal): Sentence {
   const { sure, likely, possible } = amountWords(removal);
   const least = sure === null ? '0' : bare(sure);
-  return `${likely} off (${least} to ${bare(possible)})`;
+  return said('', likely, ` off (${least} to ${bare(possible)})`);
 }
 
 function bare(grams: string): string {
   return grams.replace(' g', '');
 }
 
-function gapWords(gap: Seating['gap'], behind: number, units: Units): string {
-  if (!(gap.over > 0)) return 'no place over the target';
+function gapWords(gap: Seating['gap'], behind: number, units: Units): Sentence {
+  if (!(gap.over > 0)) return said('no place over the target');
   const { perSide, bare: figure } = written(units, gap.give);
   const where = `${nearClock(gap.theta)}, ${formatDepth(gap.z, units)} deep`;
   const air =
     behind > 0 && figure(behind) !== figure(gap.over)
       ? ` (${figure(behind)} of it left behind the bushing at hand)`
       : '';
-  return `worst gap ${perSide(gap.over)} over the target at ${where}, give or take ${figure(gap.give)}${air}`;
+  const rest = ` over the target at ${where}, give or take ${figure(gap.give)}${air}`;
+  return said('worst gap ', perSide(gap.over), rest);
 }
 
 /** To as many digits as the way from the least to the most allows: `62 %`, `60 %`. */

@@ -6,6 +6,7 @@
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
+import type { TradeOff, TradeOffOf } from '../evaluate/tradeOff.ts';
 import type { Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
@@ -29,6 +30,18 @@ export interface OtherReply {
   readonly number: number;
   readonly kind: 'other';
   readonly survey: SurveyEvaluation | null;
+}
+
+/** Asks what other sizes of target would cost and leave; answered beside the others too. */
+export interface SizesQuestion extends Question {
+  readonly sizesOf: TradeOffOf;
+}
+
+export interface SizesReply {
+  readonly number: number;
+  readonly kind: 'sizes';
+  /** Null where they cannot be worked out. */
+  readonly sizes: TradeOff | null;
 }
 
 export type Reply =

@@ -22,6 +22,8 @@ export interface PageState {
   readonly drawingHidden: boolean;
   /** The table of readings that stand for many points is shown, not folded. */
   readonly pointsTable: boolean;
+  /** What is seldom said of a survey is unfolded. */
+  readonly moreAbout: boolean;
   change(part: Partial<Omit<PageState, 'change'>>): void;
 }
 
@@ -31,6 +33,7 @@ export const usePage = create<PageState>()((set) => ({
   keypad: false,
   drawingHidden: false,
   pointsTable: false,
+  moreAbout: false,
   change: (part) => set(part),
 }));
 

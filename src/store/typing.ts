@@ -1,7 +1,11 @@
 /** Filling the reading table: typing into the current cell, entering it, going on. For keyboard and keypad alike. */
 import { pasteBlock, setCell } from '../job/edits.ts';
+import { type Completed, completeCell, type Stem, stemOf } from '../job/lastDigits.ts';
+import { accept } from './accepted.ts';
 import { attempt } from './attempt.ts';
+import { awake } from './awake.ts';
 import { cellBefore, cellBeside, firstCell, inside, nextCell } from './entry.ts';
+import { useEntryWays } from './entryWays.ts';
 import { jobStore } from './job.ts';
 import { say } from './page.ts';
 import { type Cell, useSession } from './session.ts';
@@ -19,7 +23,28 @@ export function currentCell(laid: Laid): Cell {
   return inside(useSession.getState().cell, laid.size);
 }
 
-/** Writes what has been typed into its cell. */
+/** What the readings of this table allow to be left out of the next; null: nothing, or nobody wants it. */
+export function stemNow(laid: Laid): Stem | null {
+  if (!useEntryWays.getState().lastDigits) return null;
+  const { job, survey } = laid.bench;
+  const unit = useSession.getState().unit ?? job.units;
+  const counted = laid.table.rows
+    .flatMap(({ cells }) => cells.flatMap(({ readings }) => readings))
+    .filter(({ ok, leftOut, row }) => ok && !leftOut && survey.readings[row]?.value.unit === unit)
+    .sort((a, b) => a.row - b.row);
+  return stemOf(
+    counted.map(({ row }) => survey.readings[row]!.value.text),
+    unit,
+  );
+}
+
+/** What a draft will be once it is entered; itself where nothing is left out. */
+export function wholeDraft(laid: Laid, draft: string): Completed {
+  const stem = stemNow(laid);
+  return stem === null ? { ok: true, text: draft } : completeCell(draft, stem);
+}
+
+/** Writes what has been typed into its cell. Last digits that could be two figures are written as they are typed. */
 export function commit(): void {
   const laid = tableNow();
   const { draft, unit } = useSession.getState();
@@ -28,8 +53,45 @@ export function commit(): void {
   const { row, column } = currentCell(laid);
   if (draft.trim() === cellText(laid, { row, column })) return;
   const { bore, survey } = laid.bench;
-  const entry = { depth: row, clock: column, values: draft, ...(unit === null ? {} : { unit }) };
+  const whole = wholeDraft(laid, draft);
+  const values = whole.ok ? whole.text : draft;
+  const entry = { depth: row, clock: column, values, ...(unit === null ? {} : { unit }) };
   jobStore.getState().edit((job) => setCell(job, bore.id, survey.id, entry));
+  announce({ row, column });
+}
+
+/** Tells of the cell that was just written, as it now stands. */
+function announce({ row, column }: Cell): void {
+  const laid = tableNow();
+  const cell = laid?.table.rows[row]?.cells[column];
+  if (laid === null || cell === undefined) return;
+  const { bore, survey } = laid.bench;
+  accept({
+    bore: bore.id,
+    survey: survey.id,
+    clock: laid.table.clocks[column]?.text ?? '',
+    depth: laid.table.rows[row]?.depthText ?? '',
+    text: cell.text,
+    ids: cell.readings.map(({ id }) => id),
+  });
+}
+
+/** True while what is typed could be two figures, and must be typed whole. */
+function undecided(): boolean {
+  const laid = tableNow();
+  const { draft } = useSession.getState();
+  return laid !== null && draft !== null && !wholeDraft(laid, draft).ok;
+}
+
+/** What stands in the current cell while it is typed, whatever the keys are. */
+export function type(draft: string | null): void {
+  look({ draft });
+  stir();
+}
+
+/** Somebody is at work here: the screen stays on, where that is wanted. */
+function stir(): void {
+  if (useEntryWays.getState().awake) awake.touch();
 }
 
 /** Goes to a cell, entering what was typed before. */
@@ -45,6 +107,8 @@ export function goBeside(down: number, right: number): void {
 
 /** Enters the reading and goes on; after the last cell, to the first that is still empty, if any. */
 export function enter(): void {
+  stir();
+  if (undecided()) return;
   commit();
   goOn();
 }
@@ -80,7 +144,7 @@ export function goBack(): void {
 
 /** A key of the page's own keypad; the first one replaces what stands in the cell. */
 export function typeKey(key: string): void {
-  look({ draft: (useSession.getState().draft ?? '') + key });
+  type((useSession.getState().draft ?? '') + key);
 }
 
 /** Begins one more reading at the same place. */
@@ -88,14 +152,14 @@ export function typeAgain(): void {
   const laid = tableNow();
   if (laid === null) return;
   const stands = (useSession.getState().draft ?? cellText(laid, currentCell(laid))).trim();
-  if (stands !== '' && !stands.endsWith(';')) look({ draft: `${stands}; ` });
+  if (stands !== '' && !stands.endsWith(';')) type(`${stands}; `);
 }
 
 export function rubOut(): void {
   const laid = tableNow();
   if (laid === null) return;
   const text = useSession.getState().draft ?? cellText(laid, currentCell(laid));
-  look({ draft: text.trimEnd().slice(0, -1) });
+  type(text.trimEnd().slice(0, -1));
 }
 
 /** None, plus, minus and round again, on the reading that is being typed. */
@@ -106,7 +170,7 @@ export function turnSign(): void {
   const reading = draft.slice(at).trimStart();
   const size = reading.replace(/^[+−-]/, '');
   const sign = reading.startsWith('+') ? '−' : size === reading ? '+' : '';
-  look({ draft: `${before}${at > 0 ? ' ' : ''}${sign}${size}` });
+  type(`${before}${at > 0 ? ' ' : ''}${sign}${size}`);
 }
 
 /** A block from a spreadsheet, from the current cell on; false where the text is no block. */

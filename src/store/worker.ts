@@ -1,14 +1,26 @@
 /** The worker: evaluates the newest job it was sent, quickly at first, then to the end. */
 import { evaluateOther } from '../evaluate/otherReading.ts';
+import { tradeOffOf } from '../evaluate/tradeOff.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
-import type { OtherQuestion, OtherReply, Question, Reply } from './evaluation.ts';
+import type {
+  OtherQuestion,
+  OtherReply,
+  Question,
+  Reply,
+  SizesQuestion,
+  SizesReply,
+} from './evaluation.ts';
 
 const memory: Memory = new Map();
 let newest = 0;
 
-self.onmessage = ({ data }: MessageEvent<Question | OtherQuestion>) => {
+self.onmessage = ({ data }: MessageEvent<Question | OtherQuestion | SizesQuestion>) => {
   if ('asked' in data) {
     self.postMessage(otherReply(data));
+    return;
+  }
+  if ('sizesOf' in data) {
+    self.postMessage(sizesReply(data));
     return;
   }
   newest = data.number;
@@ -29,6 +41,15 @@ function otherReply({ number, job, shop, asked }: OtherQuestion): OtherReply {
     return { number, kind: 'other', survey: evaluateOther(job, asked, memory, shop) };
   } catch {
     return { number, kind: 'other', survey: null };
+  }
+}
+
+/** The chart of sizes is left out where they cannot be worked out; nothing of the plan hangs on it. */
+function sizesReply({ number, job, shop, sizesOf }: SizesQuestion): SizesReply {
+  try {
+    return { number, kind: 'sizes', sizes: tradeOffOf(job, sizesOf, memory, shop) };
+  } catch {
+    return { number, kind: 'sizes', sizes: null };
   }
 }
 

@@ -3,6 +3,7 @@ import { useBench } from '../store/useBench.ts';
 import { Measure } from './measure/Measure.tsx';
 import { Plan } from './plan/Plan.tsx';
 import { Read } from './read/Read.tsx';
+import { Show } from './show/Show.tsx';
 import { useNotebookPlace } from './useNotebookPlace.ts';
 
 export function Notebook() {
@@ -19,6 +20,9 @@ export function Notebook() {
       </section>
       <section id="plan" data-section="plan" aria-labelledby="plan-head">
         <Plan bench={bench} />
+      </section>
+      <section id="show" data-section="show" aria-labelledby="show-head">
+        <Show bench={bench} />
       </section>
     </>
   );

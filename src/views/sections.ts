@@ -5,4 +5,5 @@ export const SECTIONS: readonly { readonly name: SectionName; readonly title: st
   { name: 'measure', title: 'Measure' },
   { name: 'read', title: 'Read' },
   { name: 'plan', title: 'Plan' },
+  { name: 'show', title: 'Show' },
 ];

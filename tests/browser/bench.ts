@@ -63,3 +63,8 @@ export async function dropFile(page: Page, name: string, text: string): Promise<
   await page.dispatchEvent('main', 'dragover', { dataTransfer: transfer });
   await page.dispatchEvent('main', 'drop', { dataTransfer: transfer });
 }
+
+/** Unfolds what is seldom said of a survey. */
+export async function openMoreAbout(page: Page): Promise<void> {
+  await page.getByText('More about this survey').click();
+}

@@ -54,8 +54,13 @@ test('on a phone every target is at least 48 px, or a link within a line of text
   const small = await page.evaluate(() => {
     const all = document.querySelectorAll<HTMLElement>('.page button, .page select, .page input');
     const found = [...all]
-      .filter((one) => one.checkVisibility() && one.getAttribute('type') !== 'radio')
-      .map((one) => ({ name: one.outerHTML.slice(0, 120), height: one.offsetHeight }));
+      .filter((one) => one.checkVisibility())
+      .map((one) => {
+        // A box to tick or a dot to choose is as large as its label, which does the same.
+        const marks = /radio|checkbox/.test(one.getAttribute('type') ?? '');
+        const target = (marks && one.closest('label')) || one;
+        return { name: one.outerHTML.slice(0, 120), height: target.offsetHeight };
+      });
     return { count: found.length, low: found.filter(({ height }) => height < 48) };
   });
   expect(small.count).toBeGreaterThan(40);

@@ -1,5 +1,5 @@
 /** The plan follows the target and the centre; nothing hot is shown before its questions are answered. */
-import { OVAL_ALONG_2, startJob, typeReadings, visit } from './bench.ts';
+import { OVAL_ALONG_2, openMoreAbout, startJob, typeReadings, visit } from './bench.ts';
 import { expect, test } from './page.ts';
 
 test('the slider moves target, press fit and metal together, and is one step back', async ({
@@ -133,6 +133,7 @@ test('a stage is added, named, taken out with its readings, and put back', async
   await page.getByRole('button', { name: 'Pass 1' }).click();
   await page.locator('[data-cell="0-0"]').click();
   await typeReadings(page, [['50.79']]);
+  await openMoreAbout(page);
   const name = page.getByLabel('Name of this stage');
   await name.fill('Pass 1, by Ana');
   await name.press('Enter');
@@ -171,6 +172,7 @@ test('every measured place of the bushing is shown, counts, and can be changed',
   await startJob(page, OVAL_ALONG_2.ask);
   const measure = page.locator('#measure');
   await expect(measure).toContainText('so the target is 50.800 mm across');
+  await openMoreAbout(page);
   const second = page.getByLabel('Place 2 of the bushing, outside, across');
   await second.fill('50.83');
   await second.press('Enter');

@@ -1,6 +1,6 @@
 /** What readings share and where they may not go is said in sentences: set-ups, comparators, temperatures, places to keep off. */
 import type { Page } from '@playwright/test';
-import { OVAL_ALONG_2, startJob, typeReadings, visit } from './bench.ts';
+import { OVAL_ALONG_2, openMoreAbout, startJob, typeReadings, visit } from './bench.ts';
 import { expect, test } from './page.ts';
 
 const measure = (page: Page) => page.locator('section[data-section="measure"]');
@@ -66,6 +66,7 @@ test('temperatures are asked for together, and what they change is said', async 
 test('a grease hole is kept off, taken out, and put back; a second bushing as well', async ({
   page,
 }) => {
+  await openMoreAbout(page);
   await page.getByRole('button', { name: 'add a grease hole' }).click();
   await enter(page, 'Begins at this depth', '10');
   await enter(page, 'Ends at this depth', '14');
@@ -92,6 +93,7 @@ test('three tries at one place show their spread, and a gauge of one’s own kee
   await page
     .getByLabel('Gauge', { exact: true })
     .selectOption({ label: 'One more: Telescoping gauge and micrometer' });
+  await openMoreAbout(page);
   await enter(page, 'Name of this gauge', 'Shop set, 2 to 3 in');
   const gauge = page.getByLabel('Gauge', { exact: true });
   await expect(gauge.locator('option:checked')).toHaveText('Shop set, 2 to 3 in');

@@ -2,12 +2,11 @@
  * npm run shots: pictures of every page and section, at three sizes and in three themes, in shots/.
  * They are looked at, not compared.
  */
-import { execSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { findBrowser, LAUNCH_ARGS } from './findBrowser.ts';
-import { DIST, serve } from './serve.ts';
+import { buildIfStale, serve } from './serve.ts';
 
 /** Each page, and its sections by the name in `data-section`; `whole` is the page as it opens. */
 const PAGES = [{ name: 'bench', path: '', sections: ['measure', 'read', 'plan', 'show'] }] as const;
@@ -25,21 +24,6 @@ const SHOTS = join(ROOT, 'shots');
 
 /** Software drawing needs about half a second a frame; after this long a still page has settled. */
 const SETTLE_MS = 2_000;
-
-/** When anything under a path last changed; a folder's own time tells of files taken away. */
-function newestChange(path: string): number {
-  const stat = statSync(path);
-  if (!stat.isDirectory()) return stat.mtimeMs;
-  return Math.max(stat.mtimeMs, ...readdirSync(path).map((name) => newestChange(join(path, name))));
-}
-
-function buildIfStale(): void {
-  const built = join(DIST, 'sw.js');
-  const sources = ['src', 'public', 'demo-data', 'vite.config.ts', 'package-lock.json'];
-  const newest = Math.max(...sources.map((name) => newestChange(join(ROOT, name))));
-  if (existsSync(built) && statSync(built).mtimeMs > newest) return;
-  execSync('npx vite build', { cwd: ROOT, stdio: 'inherit' });
-}
 
 async function settle(page: Page): Promise<void> {
   await page.evaluate(() => document.fonts.ready.then(() => undefined));

@@ -1,14 +1,22 @@
 /** Readings in doubt, under the table: what is likely, and two ways to answer. Nothing is changed unasked. */
 import { useEffect, useRef } from 'react';
-import { type Doubt, sayDoubts } from '../../figures/checkWords.ts';
+import type { Doubt } from '../../figures/checkWords.ts';
 import type { Bench } from '../../store/bench.ts';
+import { useSession } from '../../store/session.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Words } from '../parts/Words.tsx';
 import { answersTo } from './answers.ts';
+import { keypadWanted } from './keypadWanted.ts';
 
-export function Doubts({ bench }: { readonly bench: Bench }) {
-  const { job, surveySeen } = bench;
-  const doubts = surveySeen === null ? [] : sayDoubts(surveySeen, job.units);
+export interface DoubtsProps {
+  readonly bench: Bench;
+  readonly doubts: readonly Doubt[];
+  /** The one that keys answer; null where they answer none. */
+  readonly newest: Doubt | null;
+}
+
+export function Doubts({ bench, doubts, newest }: DoubtsProps) {
+  const keyboard = useSession((session) => !keypadWanted(session.keypad));
   const room = useRef<HTMLDivElement>(null);
   const answered = useRef(false);
   useEffect(() => {
@@ -32,7 +40,12 @@ export function Doubts({ bench }: { readonly bench: Bench }) {
       {doubts.length > 0 && (
         <ul className="doubts" aria-label="Readings in doubt">
           {doubts.map((doubt) => (
-            <DoubtLine key={`${doubt.rows.join(' ')} ${doubt.text}`} bench={bench} doubt={doubt} />
+            <DoubtLine
+              key={`${doubt.rows.join(' ')} ${doubt.text}`}
+              bench={bench}
+              doubt={doubt}
+              keys={doubt === newest && keyboard}
+            />
           ))}
         </ul>
       )}
@@ -43,9 +56,11 @@ export function Doubts({ bench }: { readonly bench: Bench }) {
 interface DoubtLineProps {
   readonly bench: Bench;
   readonly doubt: Doubt;
+  /** Its buttons name the keys that do the same from within a cell. */
+  readonly keys: boolean;
 }
 
-function DoubtLine({ bench, doubt }: DoubtLineProps) {
+function DoubtLine({ bench, doubt, keys }: DoubtLineProps) {
   const { rows, place, text, suggested } = doubt;
   const edit = useJob((state) => state.edit);
   const { use, leaveOut } = answersTo(doubt, bench);
@@ -64,18 +79,22 @@ function DoubtLine({ bench, doubt }: DoubtLineProps) {
               type="button"
               className="plain-button"
               aria-label={`use ${suggested} for ${place}`}
+              aria-keyshortcuts={keys ? 'u' : undefined}
               onClick={() => edit(use)}
             >
               use {suggested}
+              {keys && <kbd>U</kbd>}
             </button>
           )}
           <button
             type="button"
             className="plain-button"
             aria-label={`${rows.length === 1 ? 'leave it out' : 'leave them out'}: ${place}`}
+            aria-keyshortcuts={keys ? 'x' : undefined}
             onClick={() => edit(leaveOut)}
           >
             {rows.length === 1 ? 'leave it out' : 'leave them out'}
+            {keys && <kbd>X</kbd>}
           </button>
         </p>
       </div>

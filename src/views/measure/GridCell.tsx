@@ -12,7 +12,7 @@ import {
 import { inside, type TableSize } from '../../store/entry.ts';
 import { usePage } from '../../store/page.ts';
 import { type Place, useSession } from '../../store/session.ts';
-import { commit, enter, goBack, goBeside, paste } from '../../store/typing.ts';
+import { commit, enter, goBack, goBeside, paste, type } from '../../store/typing.ts';
 import type { CellMark, Lean } from './cellMarks.ts';
 import { keypadWanted } from './keypadWanted.ts';
 
@@ -88,7 +88,10 @@ export const GridCell = memo(
           aria-invalid={mark.fault}
           ref={input}
           value={draft ?? (whole ? text : first)}
-          onChange={(event) => look({ cell: { row, column }, draft: event.target.value })}
+          onChange={(event) => {
+            look({ cell: { row, column } });
+            type(event.target.value);
+          }}
           onFocus={onFocus}
           onMouseDown={selectWhole}
           onBlur={() => {

@@ -1,12 +1,8 @@
 /** The large keypad for fingers and gloves: docked at the foot of the page while the table is being filled. */
 import { useEffect } from 'react';
-import { type Doubt, sayDoubts } from '../../figures/checkWords.ts';
-import { cellBefore, inside } from '../../store/entry.ts';
+import type { Bench } from '../../store/bench.ts';
 import { usePage } from '../../store/page.ts';
-import { type Cell, useSession } from '../../store/session.ts';
-import type { Laid } from '../../store/tables.ts';
 import {
-  cellText,
   commit,
   enter,
   goBack,
@@ -17,13 +13,16 @@ import {
   typeKey,
 } from '../../store/typing.ts';
 import { useBench } from '../../store/useBench.ts';
-import { useJob } from '../../store/useJob.ts';
 import { useTable } from '../../store/useTable.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { Words } from '../parts/Words.tsx';
-import { answersTo } from './answers.ts';
+import { Echo } from './Echo.tsx';
+import { EchoDoubt } from './EchoDoubt.tsx';
+import { newestDoubt, useDoubts } from './useDoubts.ts';
 
 const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
+
+/** The decimal mark of the person's own language; both are understood. */
+const POINT = new Intl.NumberFormat().format(1.5).includes(',') ? ',' : '.';
 
 export function Keypad() {
   const open = usePage((page) => page.keypad);
@@ -32,14 +31,9 @@ export function Keypad() {
 
 function OpenKeypad() {
   const laid = useTable();
-  const draft = useSession((session) => session.draft);
-  const cell = useSession((session) => session.cell);
-  const order = useSession((session) => session.order);
+  const bench = useBench();
   useRoomForKeypad();
-  if (laid === null) return null;
-  const here = inside(cell, laid.size);
-  const before = cellBefore(here, order, laid.size);
-  const value = draft ?? cellText(laid, here);
+  if (laid === null || bench === null) return null;
   return (
     // A press must not take the focus out of the cell that is being filled.
     // biome-ignore lint/a11y/useSemanticElements: a group of keys, not of fields
@@ -50,28 +44,13 @@ function OpenKeypad() {
       onPointerDown={keepFocus}
       onMouseDown={keepFocus}
     >
-      <div className="keypad-echo">
-        <p>
-          <b>
-            <Words text={placeText(laid, here)} />
-          </b>
-          {before !== null && (
-            <span className="keypad-last">
-              before: <Words text={placeText(laid, before)} /> ·{' '}
-              {cellText(laid, before) || 'skipped'}
-            </span>
-          )}
-        </p>
-        <output className="keypad-value" aria-label="Typed so far" data-typing={draft !== null}>
-          {value}
-        </output>
-      </div>
-      <KeypadDoubt />
+      <Echo laid={laid} />
+      <KeypadDoubt bench={bench} />
       <div className="keypad-keys">
         {DIGITS.map((digit) => (
           <Key key={digit} place={`d${digit}`} label={digit} onPress={() => typeKey(digit)} />
         ))}
-        <Key place="point" label="." onPress={() => typeKey('.')} />
+        <Key place="point" label={POINT} onPress={() => typeKey(POINT)} />
         <Key place="d0" label="0" onPress={() => typeKey('0')} />
         <Key place="sign" label="+/−" onPress={turnSign} />
         <Key place="rub" label="rub out" icon="rubout" onPress={rubOut} />
@@ -92,30 +71,9 @@ function OpenKeypad() {
 }
 
 /** The table's doubts are out of sight while the keypad is up: the newest reading's is said here. */
-function KeypadDoubt() {
-  const bench = useBench();
-  const edit = useJob((state) => state.edit);
-  const doubts = bench?.surveySeen == null ? [] : sayDoubts(bench.surveySeen, bench.job.units);
-  const newest = doubts.reduce<Doubt | null>(
-    (last, one) => (last === null || Math.max(...one.rows) > Math.max(...last.rows) ? one : last),
-    null,
-  );
-  if (bench === null || newest === null) return null;
-  const { use, leaveOut } = answersTo(newest, bench);
-  return (
-    <div className="keypad-doubt" role="status">
-      <p>
-        <b>In doubt:</b> <Words text={newest.place} />, {newest.brief}
-      </p>
-      <button type="button" className="plain-button" onClick={() => edit(use ?? leaveOut)}>
-        {use === null ? 'leave it out' : `use ${newest.suggested}`}
-      </button>
-    </div>
-  );
-}
-
-function placeText({ table }: Laid, { row, column }: Cell): string {
-  return `${table.clocks[column]?.text ?? ''} at ${table.rows[row]?.depthText ?? ''} deep`;
+function KeypadDoubt({ bench }: { readonly bench: Bench }) {
+  const doubt = newestDoubt(useDoubts(bench));
+  return doubt && <EchoDoubt bench={bench} doubt={doubt} />;
 }
 
 /** Enters what was typed and puts the keypad away. */
@@ -160,5 +118,15 @@ function useRoomForKeypad(): void {
     if (drawingHidden || !matchMedia('(max-width: 900px)').matches) return;
     change({ drawingHidden: true });
     return () => change({ drawingHidden: false });
+  }, []);
+  useEffect(() => {
+    // The cell that brought the keypad up must not lie under it, nor where the drawing was before it folded.
+    const frame = requestAnimationFrame(() => {
+      const cell = document.activeElement;
+      if (cell?.matches('[data-cell]') === true) {
+        cell.scrollIntoView({ block: 'center', inline: 'nearest', behavior: 'instant' });
+      }
+    });
+    return () => cancelAnimationFrame(frame);
   }, []);
 }

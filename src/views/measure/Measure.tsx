@@ -5,21 +5,18 @@ import { sentence } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useTable } from '../../store/useTable.ts';
 import { AddPlaces } from './AddPlaces.tsx';
-import { BushingPlaces } from './BushingPlaces.tsx';
 import { ComparatorLine } from './ComparatorLine.tsx';
-import { Doubts } from './Doubts.tsx';
-import { Facts, MoreFacts } from './Facts.tsx';
+import { Facts } from './Facts.tsx';
 import { GaugesAtHand } from './GaugesAtHand.tsx';
-import { KeepOff } from './KeepOff.tsx';
-import { MeasuredWith, TypedHow } from './MeasuredWith.tsx';
+import { MeasuredWith } from './MeasuredWith.tsx';
+import { MoreAbout } from './MoreAbout.tsx';
 import { NextLine } from './NextLine.tsx';
 import { PartFacts } from './PartFacts.tsx';
 import { PlanLine } from './PlanLine.tsx';
 import { Readings } from './Readings.tsx';
-import { SecondBushing } from './SecondBushing.tsx';
 import { SetupLine } from './SetupLine.tsx';
-import { StageLine } from './StageLine.tsx';
 import { TemperatureLine } from './TemperatureLine.tsx';
+import { TypedHow } from './TypedHow.tsx';
 
 export function Measure({ bench }: { readonly bench: Bench }) {
   const laid = useTable();
@@ -33,20 +30,19 @@ export function Measure({ bench }: { readonly bench: Bench }) {
       </h2>
       {bore.kind === 'bore' ? <Facts job={job} bore={bore} /> : <PartFacts job={job} part={bore} />}
       <Readings bench={bench} laid={laid} setup={setupName(bench)} />
-      <Doubts bench={bench} />
       <NextLine bench={bench} />
       {survey.readings.length > 0 && <GaugesAtHand bench={bench} />}
       <Unread table={table} />
       <Others readings={table.others} />
       <div className="settings">
-        <TypedHow units={job.units} />
+        <TypedHow units={job.units} laid={laid} />
         <MeasuredWith bench={bench} />
         <ComparatorLine key={survey.plan.gauge} bench={bench} />
         <SetupLine bench={bench} />
         <TemperatureLine bench={bench} />
         <AddPlaces bench={bench} />
-        {bore.kind === 'bore' && <OfBore bench={bench} />}
-        <StageLine bench={bench} />
+        {bore.kind === 'bore' && <PlanLine bench={bench} />}
+        <MoreAbout bench={bench} />
       </div>
     </>
   );
@@ -57,20 +53,6 @@ function setupName({ survey }: Bench): string {
   const { gauge } = survey.plan;
   const several = survey.setups.filter((one) => one.gauge === gauge).length > 1;
   return several ? (setupInHand(survey, gauge)?.name ?? '') : '';
-}
-
-/** What a pin or an old bushing has not. */
-function OfBore({ bench }: { readonly bench: Bench }) {
-  const { job, bore } = bench;
-  return (
-    <>
-      <PlanLine bench={bench} />
-      <BushingPlaces job={job} bore={bore} />
-      <SecondBushing bench={bench} />
-      <MoreFacts job={job} bore={bore} />
-      <KeepOff bench={bench} />
-    </>
-  );
 }
 
 function counted({ rows, clocks, kind }: ReadingTable, setup: string): string {

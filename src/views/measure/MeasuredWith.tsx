@@ -1,40 +1,35 @@
-/** With what, from which face, in what order and unit the readings are typed: sentences with choices in them. */
+/** With what and from which face the readings are taken: a sentence with choices in it. */
 import { addGauge, setPlanFace, setPlanGauge } from '../../job/edits.ts';
 import { type GaugeKind, gaugeKind, gaugeKindsFor, kindOfGauge } from '../../job/gauges.ts';
-import type { Feature, GaugeType, Job, Survey, Unit, Units } from '../../job/schema.ts';
+import type { Feature, GaugeType, Job, Survey } from '../../job/schema.ts';
 import { gaugeOf } from '../../job/sizes.ts';
 import type { Bench } from '../../store/bench.ts';
-import { useSession } from '../../store/session.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
-import { GaugeFigures, Repeats } from './GaugeFigures.tsx';
-import { keypadWanted } from './keypadWanted.ts';
+import { Repeats } from './GaugeFigures.tsx';
 
 export function MeasuredWith({ bench }: { readonly bench: Bench }) {
   const { job, bore, survey } = bench;
   const edit = useJob((state) => state.edit);
   const gauge = gaugeOf(job.gauges, survey.plan.gauge);
   return (
-    <>
-      <p className="facts">
-        Measured with{' '}
-        <Choice
-          label="Gauge"
-          value={survey.plan.gauge}
-          options={gaugeOptions(job, bore, survey)}
-          onChoose={(chosen) => edit((now) => withGauge(now, bore.id, survey.id, chosen))}
-        />{' '}
-        from{' '}
-        <Choice
-          label="Face that depths and clock are taken from"
-          value={survey.plan.face}
-          options={FACES}
-          onChoose={(face) => edit((now) => setPlanFace(now, bore.id, survey.id, face))}
-        />
-        {gauge !== undefined && <Repeats job={job} gauge={gauge} />}
-      </p>
-      {gauge !== undefined && <GaugeFigures key={gauge.id} bench={bench} gauge={gauge} />}
-    </>
+    <p className="facts">
+      Measured with{' '}
+      <Choice
+        label="Gauge"
+        value={survey.plan.gauge}
+        options={gaugeOptions(job, bore, survey)}
+        onChoose={(chosen) => edit((now) => withGauge(now, bore.id, survey.id, chosen))}
+      />{' '}
+      from{' '}
+      <Choice
+        label="Face that depths and clock are taken from"
+        value={survey.plan.face}
+        options={FACES}
+        onChoose={(face) => edit((now) => setPlanFace(now, bore.id, survey.id, face))}
+      />
+      {gauge !== undefined && <Repeats job={job} gauge={gauge} />}
+    </p>
   );
 }
 
@@ -80,50 +75,4 @@ function freeName(job: Job, type: GaugeType): string {
   let name = usual;
   for (let number = 2; taken.has(name); number++) name = `${usual} ${number}`;
   return name;
-}
-
-const ORDERS = [
-  { value: 'round', text: 'round each depth' },
-  { value: 'down', text: 'down each clock position' },
-] as const;
-
-function unitOptions(units: Units): { value: Unit; text: string }[] {
-  const inch = { value: 'in', text: 'inches' } as const;
-  const mm = { value: 'mm', text: 'millimetres' } as const;
-  const thou = { value: 'thou', text: 'thou over or under the new size' } as const;
-  return units === 'in' ? [inch, thou, mm] : [mm, inch, thou];
-}
-
-/** How the keys behave: what a typed number means, and where Enter goes. */
-export function TypedHow({ units }: { readonly units: Units }) {
-  const order = useSession((session) => session.order);
-  const unit = useSession((session) => session.unit) ?? units;
-  const keypad = useSession((session) => keypadWanted(session.keypad));
-  const look = useSession((session) => session.look);
-  return (
-    <p className="facts typed-how">
-      Typed in{' '}
-      <Choice
-        label="Readings are typed in"
-        value={unit}
-        options={unitOptions(units)}
-        onChoose={(chosen) => look({ unit: chosen === units ? null : chosen })}
-      />
-      ; Enter goes{' '}
-      <Choice
-        label="Enter goes"
-        value={order}
-        options={ORDERS}
-        onChoose={(chosen) => look({ order: chosen })}
-      />
-      <button
-        type="button"
-        className="link-button"
-        aria-pressed={keypad}
-        onClick={() => look({ keypad: !keypad })}
-      >
-        {keypad ? 'use the device’s own keys' : 'use large keys'}
-      </button>
-    </p>
-  );
 }

@@ -3,7 +3,6 @@ import { sayPlan } from '../../figures/planWords.ts';
 import { layPlan, planOf } from '../../job/layPlan.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useJob } from '../../store/useJob.ts';
-import { PrintSheet } from './PrintSheet.tsx';
 
 export function PlanLine({ bench }: { readonly bench: Bench }) {
   const { job, bore, survey } = bench;
@@ -12,23 +11,19 @@ export function PlanLine({ bench }: { readonly bench: Bench }) {
   const laid =
     JSON.stringify([plan.clocks, plan.depths]) ===
     JSON.stringify([survey.plan.clocks, survey.plan.depths]);
+  if (survey.readings.length > 0) return null;
   return (
-    <>
-      {survey.readings.length === 0 && (
-        <p className="facts">
-          {sayPlan(plan, job, survey)}{' '}
-          {!laid && plan.depths.length > 0 && (
-            <button
-              type="button"
-              className="link-button"
-              onClick={() => edit((now) => layPlan(now, bore.id, survey.id, plan))}
-            >
-              lay the table out so
-            </button>
-          )}
-        </p>
+    <p className="facts">
+      {sayPlan(plan, job, survey)}{' '}
+      {!laid && plan.depths.length > 0 && (
+        <button
+          type="button"
+          className="link-button"
+          onClick={() => edit((now) => layPlan(now, bore.id, survey.id, plan))}
+        >
+          lay the table out so
+        </button>
       )}
-      <PrintSheet bench={bench} />
-    </>
+    </p>
   );
 }

@@ -31,7 +31,7 @@ export function ReadingGrid({ table, seen, says, depthHead, onPick }: ReadingGri
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: only notes that the focus has left the table
     <div
-      className="table-room"
+      className="table-room readings-room"
       ref={room}
       onFocus={({ target }) => target instanceof HTMLInputElement && onPick(null)}
       onBlur={(event) => {

@@ -5,10 +5,15 @@ import { gaugeOf } from '../../job/sizes.ts';
 import type { Bench } from '../../store/bench.ts';
 import { usePage } from '../../store/page.ts';
 import type { Laid } from '../../store/tables.ts';
+import { answerByKey } from './answers.ts';
 import { CellLine } from './CellLine.tsx';
+import { Doubts } from './Doubts.tsx';
+import { Echo } from './Echo.tsx';
 import { PlaceLine } from './PlaceLine.tsx';
 import type { Picked } from './picked.ts';
 import { ReadingGrid } from './ReadingGrid.tsx';
+import { newestDoubt, useDoubts } from './useDoubts.ts';
+import { useSpokenEcho } from './useSpokenEcho.ts';
 
 export interface ReadingsProps {
   readonly bench: Bench;
@@ -36,9 +41,14 @@ export function Readings(props: ReadingsProps) {
           {open ? 'fold the table' : 'show the table'}
         </button>
       </p>
-      {open && <Table {...props} />}
+      {open ? <Table {...props} /> : <DoubtsOfPoints bench={bench} />}
     </>
   );
+}
+
+/** With the table folded there is no cell in which a key could answer. */
+function DoubtsOfPoints({ bench }: { readonly bench: Bench }) {
+  return <Doubts bench={bench} doubts={useDoubts(bench)} newest={null} />;
 }
 
 /** With another gauge in hand the table is one to type into, whatever was read before. */
@@ -52,8 +62,16 @@ function Table({ bench, laid, setup }: ReadingsProps) {
   const pick = useCallback((chosen: Picked | null) => setPicked(chosen), []);
   const done = useCallback(() => setPicked(null), []);
   const { job, survey, surveySeen } = bench;
+  const doubts = useDoubts(bench);
+  const doubt = newestDoubt(doubts);
+  useSpokenEcho(laid, doubt);
   return (
-    <>
+    // biome-ignore lint/a11y/noStaticElementInteractions: hears the keys that answer a doubt, from cells inside
+    <div
+      onKeyDown={(event) => {
+        if (answerByKey(event, bench, doubt)) event.preventDefault();
+      }}
+    >
       <ReadingGrid
         table={laid.table}
         seen={surveySeen}
@@ -66,6 +84,8 @@ function Table({ bench, laid, setup }: ReadingsProps) {
         }
         onPick={pick}
       />
+      <Echo laid={laid} />
+      <Doubts bench={bench} doubts={doubts} newest={doubt} />
       {picked === null ? (
         <CellLine bench={bench} laid={laid} />
       ) : (
@@ -77,6 +97,6 @@ function Table({ bench, laid, setup }: ReadingsProps) {
           onDone={done}
         />
       )}
-    </>
+    </div>
   );
 }

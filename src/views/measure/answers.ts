@@ -1,8 +1,12 @@
 /** The two answers to a reading in doubt: as it was likely meant, or left out. */
+
+import type { KeyboardEvent } from 'react';
 import type { Doubt } from '../../figures/checkWords.ts';
 import { setLeftOut, setReading } from '../../job/edits.ts';
 import type { Job } from '../../job/schema.ts';
 import type { Bench } from '../../store/bench.ts';
+import { jobStore } from '../../store/job.ts';
+import { useSession } from '../../store/session.ts';
 
 export type Answer = (job: Job) => Job;
 
@@ -22,4 +26,17 @@ export function answersTo(
     leaveOut: (now) =>
       ids.reduce((done, id) => setLeftOut(done, bore.id, survey.id, id, true), now),
   };
+}
+
+/** U and X begin no reading: pressed in a cell that nothing is typed into yet, they answer. True where they did. */
+export function answerByKey(event: KeyboardEvent, bench: Bench, doubt: Doubt | null): boolean {
+  const plain = !(event.ctrlKey || event.metaKey || event.altKey);
+  const inCell = event.target instanceof HTMLElement && event.target.dataset.cell !== undefined;
+  if (doubt === null || !plain || !inCell || useSession.getState().draft !== null) return false;
+  const { use, leaveOut } = answersTo(doubt, bench);
+  const key = event.key.toLowerCase();
+  const answer = key === 'u' ? use : key === 'x' ? leaveOut : null;
+  if (answer === null) return false;
+  jobStore.getState().edit(answer);
+  return true;
 }

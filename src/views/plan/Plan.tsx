@@ -34,10 +34,13 @@ function Planned(bench: Worked) {
   }
   if (target === null || removal === null) {
     return (
-      <p>
-        Give the bushing’s outside diameter above: the target is that less the press fit, and the
-        plan follows.
-      </p>
+      <>
+        <p>
+          Give the bushing’s outside diameter above: the target is that less the press fit, and the
+          plan follows. Or choose a size here, and have a bushing made to suit.
+        </p>
+        <TargetChoice bench={bench} target={null} />
+      </>
     );
   }
   return (

@@ -1,0 +1,34 @@
+/** Which surveys of a bore tell the story: what was found worn, what is worked from, and what was read after the work. */
+import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import type { Feature, Survey } from '../job/schema.ts';
+
+/** A survey that shows a shape, as typed and as worked out. */
+export interface Chapter {
+  readonly typed: Survey;
+  readonly seen: SurveyEvaluation;
+}
+
+export interface Chapters {
+  /** The last readings as found; where there are none, the first that show a shape. */
+  readonly worn: Chapter | null;
+  /** The last readings before the grinder: as found, after squeezing or after building up. */
+  readonly work: Chapter | null;
+  /** The last readings after grinding began; null while there are none. */
+  readonly after: Chapter | null;
+}
+
+const GROUND: readonly Survey['stage'][] = ['pass', 'fitted'];
+
+export function chaptersOf(feature: Feature, bore: BoreEvaluation): Chapters {
+  const told = feature.surveys.flatMap((typed): Chapter[] => {
+    const seen = bore.surveys.find(({ id }) => id === typed.id);
+    return seen === undefined || seen.surface === null ? [] : [{ typed, seen }];
+  });
+  const ground = (one: Chapter) => GROUND.includes(one.typed.stage);
+  const before = told.filter((one) => !ground(one));
+  return {
+    worn: told.filter(({ typed }) => typed.stage === 'as-found').at(-1) ?? told[0] ?? null,
+    work: before.at(-1) ?? null,
+    after: told.filter(ground).at(-1) ?? null,
+  };
+}

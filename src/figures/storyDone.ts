@@ -1,0 +1,220 @@
+/** The second half of the story in words: what is to be done, and how it will be, or is, when done. */
+import type { Removal, Zone } from '../bore/types.ts';
+import type { BoreFacts } from '../evaluate.ts';
+import { roundGive } from '../geometry/roundGive.ts';
+import type { Decisions, Feature, Units } from '../job/schema.ts';
+import { bushingOutsideMm } from '../job/sizes.ts';
+import { formatAcross, formatLength, lengthMm } from '../job/units.ts';
+import { amountWords } from './amountWords.ts';
+import { countWord, inClips } from './everyday.ts';
+import { nearClock } from './nearClock.ts';
+import { type Seated, seatedOn } from './seated.ts';
+import type { Chapter, Chapters } from './storyChapters.ts';
+import type { Told } from './storyTypes.ts';
+import { written } from './written.ts';
+
+type Way = NonNullable<Decisions['way']>;
+
+/** What goes before the grinding, by the way that was chosen; ways that grind alone have none. */
+const FIRST: Readonly<Partial<Record<Way, string>>> = {
+  squeeze: 'We close the hole a little with heat, then',
+  weld: 'We build the worn places up with weld, then',
+};
+/** What goes in where the old size is given up. */
+const INTO: Readonly<Partial<Record<Way, string>>> = {
+  shim: 'with thin steel strip around it',
+  oversize: 'made larger to suit',
+  sleeve: 'in a sleeve',
+};
+
+/** Already closed or built up when these readings were taken. */
+const PAST: Readonly<Partial<Record<Chapter['typed']['stage'], string>>> = {
+  'after-squeezing': 'The hole has been closed with heat;',
+  'after-build-up': 'The worn places have been built up with weld;',
+};
+
+export function sayWork(
+  { work }: Chapters,
+  { bushingOutside }: BoreFacts,
+  { decisions }: Feature,
+  units: Units,
+): Told {
+  if (work === null) {
+    return { say: 'What is to be done shows once it is measured.', more: [] };
+  }
+  if (decisions.way === 'leave') {
+    return { say: 'We leave the metal as it is: that was decided.', more: [] };
+  }
+  const { target, removal, zones } = work.seen;
+  if (target === null || removal === null) {
+    return {
+      say: 'What is to be done shows once the new bushing is measured.',
+      more: ['Its outside diameter sets the size that the hole is ground to.'],
+    };
+  }
+  const way = decisions.way ?? 'undecided';
+  const past = PAST[work.typed.stage];
+  const first = past ?? FIRST[way];
+  const so = goesIn(bushingOutside.mm, target.diameter, INTO[way], units);
+  if (past === undefined && FIRST[way] !== undefined) {
+    return {
+      say: `${first} take off what still stands in the way, ${so}.`,
+      more: [
+        `How much there will be to take off shows when it is measured again, cold. Ground as it is, without that, it would be ${sayMass(removal)}.`,
+      ],
+    };
+  }
+  const we = first === undefined ? 'We' : `${first} we`;
+  if (!(removal.volume > 0)) {
+    return {
+      say: `${first === undefined ? 'Nothing' : `${first} nothing`} is likely to stand in the way: there is nothing to grind.`,
+      more: [`Within the give-or-take, up to ${amountWords(removal).possible} may stand.`],
+    };
+  }
+  return {
+    say: `${we} take metal off only where it stands in the way: ${placesOf(zones)}, ${inAll(removal)}, ${so}.`,
+    more: [
+      `${sayMass(removal)}. ${inClips(Number.parseFloat(amountWords(removal).likely))}`
+        .trim()
+        .replace(/^./, (c) => c.toUpperCase()),
+    ],
+  };
+}
+
+/** `so that a bushing of 2.0061 in across presses in`. */
+function goesIn(outside: number, target: number, extra: string | undefined, units: Units): string {
+  const how = extra === undefined ? '' : ` ${extra}`;
+  if (!(outside > 0) || extra !== undefined) {
+    return `down to ${formatAcross(target, units)}, so that a bushing${how} presses in`;
+  }
+  if (outside > target) return `so that a bushing of ${formatAcross(outside, units)} presses in`;
+  return `down to ${formatAcross(target, units)}, in which a bushing of ${formatAcross(outside, units)} would be loose`;
+}
+
+/** What comes off, all places together. */
+function inAll(removal: Removal): string {
+  const { likely } = amountWords(removal);
+  return Number.parseFloat(likely) > 0 ? `likely ${likely} in all` : 'hardly any in all';
+}
+
+function sayMass(removal: Removal): string {
+  const { sure, likely, possible } = amountWords(removal);
+  return sure === null
+    ? `likely ${likely}, possibly up to ${possible}, none of it sure within the give-or-take`
+    : `surely ${sure}, likely ${likely}, possibly up to ${possible}`;
+}
+
+/** Places that are named one by one; more are counted. */
+const NAMED = 3;
+
+/** Where the high spots are: `at two places, round 3:15 and 8:45`. */
+function placesOf(zones: readonly Zone[]): string {
+  const high = zones.filter(({ kind }) => kind === 'high');
+  if (high.length === 0) return 'here and there';
+  if (high.some(({ allRound }) => allRound)) return 'all round';
+  const clocks = [...new Set(high.map(({ theta }) => nearClock(theta)))];
+  if (clocks.length > NAMED) return `at ${countWord(clocks.length)} places`;
+  const last = clocks.at(-1);
+  const list = clocks.length === 1 ? last : `${clocks.slice(0, -1).join(', ')} and ${last}`;
+  return `at ${clocks.length === 1 ? 'one place' : `${countWord(clocks.length)} places`}, round ${list}`;
+}
+
+export function sayDone(
+  { work, after }: Chapters,
+  facts: BoreFacts,
+  feature: Feature,
+  units: Units,
+): Told {
+  const told = after ?? work;
+  if (told === null) return { say: 'How it will sit is not known yet.', more: [] };
+  const seated = seatedOn(told.seen, facts);
+  if (seated === null) {
+    return {
+      say: 'How the new bushing will sit shows once it is measured.',
+      more: after === null ? [] : [measuredAs(after, units)],
+    };
+  }
+  const fitted = after?.typed.stage === 'fitted';
+  const sits = `the bushing ${fitted ? 'sits' : 'will sit'} on ${share(seated.share)} its seat`;
+  const [pin, room] = pinIn(facts, feature, told, units);
+  const rest = [within(seated), ...gapWords(seated, units), room].filter((text) => text !== '');
+  if (after === null) {
+    const before = feature.decisions.way === 'squeeze' || feature.decisions.way === 'weld';
+    const open = before && PAST[told.typed.stage] === undefined;
+    if (open) {
+      return {
+        say: `Done, the bushing sits all round where the metal was brought back${pin}; how well shows when it is measured after the heat.`,
+        more: [`Without it, ${sits}.`, room].filter((text) => text !== ''),
+      };
+    }
+    return { say: `Done, as planned: ${sits}${pin}.`, more: rest };
+  }
+  const begins = fitted ? 'Done, and measured:' : `So far, measured after “${after.typed.name}”:`;
+  return { say: `${begins} ${sits}${pin}.`, more: [measuredAs(after, units), ...rest] };
+}
+
+/** How far the share may be out; empty where it cannot. */
+function within({ least, most }: Seated): string {
+  const [from, to] = [percent(least), percent(most)];
+  return from === to ? '' : `Within the give-or-take of the readings it could be ${from} to ${to}.`;
+}
+
+function share(of: number): string {
+  return Math.round(100 * of) === 100 ? 'all, or as good as all, of' : `about ${percent(of)} of`;
+}
+
+function percent(share: number): string {
+  const whole = Math.round(100 * share);
+  if (whole === 0 && share > 0) return 'less than 1 %';
+  return whole === 100 && share < 1 ? 'more than 99 %' : `${whole} %`;
+}
+
+/** How round it was when it was last read. */
+function measuredAs({ typed, seen: { sections } }: Chapter, units: Units): string {
+  const when = typed.when === undefined ? '' : `, ${typed.when}`;
+  if (sections.length === 0) return `Read as “${typed.name}”${when}.`;
+  const worst = sections.reduce((a, b) => (b.outOfRound > a.outOfRound ? b : a));
+  const give = roundGive(worst);
+  const say = written(units, give);
+  return `Read as “${typed.name}”${when}: out of round by ${say.across(worst.outOfRound)} at most, give or take ${say.plain(give)}.`;
+}
+
+function gapWords({ gap }: Seated, units: Units): string[] {
+  if (gap === null || !(gap.mm > gap.give)) return [];
+  const say = written(units, gap.give);
+  return [
+    `Where the hole was already wider a gap stays between bushing and metal, ${say.perSide(gap.mm)} at most, near ${nearClock(gap.theta)}, give or take ${say.plain(gap.give)}.`,
+  ];
+}
+
+/** The pin's part of the sentence, and what is known of its room; both empty where there is no bushing at all. */
+function pinIn(
+  { bushingOutside }: BoreFacts,
+  feature: Feature,
+  { seen: { target } }: Chapter,
+  units: Units,
+): [string, string] {
+  const bushing = feature.bushings.find((one) => bushingOutsideMm(one) > 0);
+  const inside = lengthMm(bushing?.inside);
+  const pins = (feature.pin?.diameters ?? []).map((one) => lengthMm(one)).filter((mm) => mm > 0);
+  if (target === null || !(inside > 0) || pins.length === 0) {
+    return [
+      '',
+      'What room the pin will have for grease is not known: the pin’s size or the bushing’s inside is not written down.',
+    ];
+  }
+  const free = inside - Math.max(...pins);
+  // The hole of a pressed bushing closes by no more than its press fit; the trade plans on all of it.
+  const pressed = free - Math.max(0, bushingOutside.mm - target.diameter);
+  const between = `${formatLength(pressed, units)} to ${formatAcross(free, units)}`;
+  if (!(pressed > 0)) {
+    return [
+      '',
+      `The pin may not turn: it has ${formatAcross(free, units)} of room in the bushing as bought, and pressing may close all of that. Measure the bushing’s inside once it is in.`,
+    ];
+  }
+  return [
+    ', and the pin turns in it with room for grease',
+    `That room is ${between}, by how much the bushing closes when it is pressed in.`,
+  ];
+}
