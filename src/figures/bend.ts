@@ -56,6 +56,9 @@ function sinc(angle: number): number {
   return Math.abs(angle) < 1e-9 ? 1 : Math.sin(angle) / angle;
 }
 
+/** The cut has come to the bottom by this roll, before the piece opens far: one never looks at its back. */
+const SPUN_BY = 0.35;
+
 /**
  * How the piece is turned before it is looked at, radians: first `spin` about z, then `tip` about x. At roll 0
  * one looks in at face A with 12 o'clock up; at roll 1 one looks at the wall from inside with the rim on top
@@ -63,7 +66,8 @@ function sinc(angle: number): number {
  */
 export function poseAt(roll: number, cut: number): { spin: number; tip: number } {
   const middle = fromMiddle(middleOf(cut), Math.PI);
-  return { spin: roll * middle, tip: (-Math.PI / 2) * roll };
+  const early = Math.min(1, roll / SPUN_BY);
+  return { spin: middle * early * early * (3 - 2 * early), tip: (-Math.PI / 2) * roll };
 }
 
 /** A place turned as `poseAt` says. */

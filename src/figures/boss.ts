@@ -129,3 +129,17 @@ export function halfSpan(away: number, cut: number, columns: number): Span {
   };
   return { from: snapped(away + Math.PI / 2), to: snapped(away - Math.PI / 2) };
 }
+
+/** Strips are pairs of an inner and an outer corner; every so many corners will do to frame them. */
+const EVERY = 8;
+
+/** Some corners all over a boss, enough to frame it, but for those that are hidden; x, y, z one after another. */
+export function bossCorners(boss: BossMesh, hidden: (phi: number) => boolean): number[] {
+  const out: number[] = [];
+  for (let i = 0; i + 1 < boss.face.length; i += EVERY) {
+    // Faces of the cut are there whatever is taken off.
+    if (boss.face[i]! < 3 && hidden(boss.place[2 * i]!)) continue;
+    out.push(...boss.position.subarray(3 * i, 3 * i + 6));
+  }
+  return out;
+}

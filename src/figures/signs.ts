@@ -76,13 +76,17 @@ const isThin = ({ shape, metal }: PieceFigure) => metal < 0.3 * shape.radius;
 /** Hours on the rim's metal, outside it where that is too thin. */
 function hours(piece: PieceFigure, roll: number): Sign[] {
   const { shape, metal } = piece;
-  const share = isThin(piece) ? 1 + (0.14 * shape.radius) / metal : 0.6;
+  const thin = isThin(piece);
+  const outside = 1 + (0.14 * shape.radius) / metal;
+  // At the cut the grip stands on the rim, and the hour makes room for it.
+  const shareAt = (phi: number) => (Math.PI - Math.abs(phi) < 0.1 ? 0.76 : 0.6);
   return (
     clockMarks(shape.cut)
       // As a hole both ends of the cut are one place, and its hour is written once.
       .filter(({ phi }) => roll > 0.01 || phi < Math.PI - 1e-6)
       .map(({ text, phi, quarter }) => {
         const [size, weight] = quarter ? [QUARTER, 100] : [HOUR, 50];
+        const share = thin ? outside : shareAt(phi);
         const place = { text, phi, of: phi, share, above: 0.16 * shape.radius, size, weight };
         return onRim(piece, place, { minor: !quarter });
       })
@@ -97,9 +101,7 @@ function load(piece: PieceFigure, roll: number): Sign[] {
   const { shape, metal, load: phi } = piece;
   if (phi === null) return [];
   const { radius } = shape;
-  // Where the cut is taken by its grip, the arrow stands farther out.
-  const beside = Math.PI - Math.abs(phi) < 0.3 ? 0.22 : 0;
-  const outside = ((isThin(piece) ? 0.36 : 0.17) + beside) * radius;
+  const outside = (isThin(piece) ? 0.36 : 0.17) * radius;
   const at = { of: phi, share: 1 + outside / metal, above: 0.4 * radius };
   // Its word stands on the side where the map has more room.
   const side = (phi > 0 ? -0.3 : 0.3) * (radius / (radius + 0.5 * at.share * metal));
@@ -127,14 +129,14 @@ function face(piece: PieceFigure): Sign {
   return onRim(piece, place, { minor: true });
 }
 
-/** Where the grip of the cut stands: at the rim's outer edge, at the map left of its first hour. */
+/** Where the grip of the cut stands: on the rim beside the hole, at the map left of its first hour. */
 function knob(piece: PieceFigure): Sign {
   const { shape, metal } = piece;
-  const share = 1 + (0.06 * shape.radius) / metal;
+  const share = isThin(piece) ? 0.5 : 0.27;
   const above = 0.16 * shape.radius;
   const place = { text: 'knob', of: -Math.PI, phi: -Math.PI, share, above, size: 26, weight: 120 };
   return onRim(piece, place, {
-    stand: (roll) => standAtRim(shape, -Math.PI - 0.16 * roll, metal, share, above, roll),
+    stand: (roll) => standAtRim(shape, -Math.PI - 0.2 * roll, metal, share, above, roll),
   });
 }
 

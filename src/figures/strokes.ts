@@ -58,7 +58,7 @@ function ring(kind: StrokeKind, z: number, wear: (phi: number) => number): Strok
 export function targetStrokes({ length, cut }: WallShape): Stroke[] {
   const along = quarters(cut).map(
     (phi): Stroke => ({
-      kind: 'target',
+      kind: 'target-side',
       knots: steps(ALONG).map((share) => ({ ...NEAR, phi, z: share * length })),
     }),
   );

@@ -1,11 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { posed } from '../../src/figures/bend.ts';
-import { axesOf, eyeFor, homeTurn, lensAt, type Vector } from '../../src/figures/framing.ts';
+import { bendBoss, bossCorners, bossMesh, WHOLE } from '../../src/figures/boss.ts';
+import {
+  axesOf,
+  eyeFor,
+  framedBy,
+  homeTurn,
+  lensAt,
+  type Vector,
+} from '../../src/figures/framing.ts';
 import { mapFrame, placeAt, pointAt } from '../../src/figures/mapFrame.ts';
 import { bendWall, wallMesh, wallShape } from '../../src/figures/mesh.ts';
+import { pieceFigure } from '../../src/figures/piece.ts';
+import { signsOf } from '../../src/figures/signs.ts';
 import { wallOf } from '../../src/figures/wall.ts';
-import { LENGTH, madeSurvey, TARGET } from '../fixtures/evaluation.ts';
+import { FACTS, LENGTH, madeSurvey, TARGET } from '../fixtures/evaluation.ts';
 
 const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
@@ -60,31 +70,84 @@ describe('the eye', () => {
   it('shows the flat end as the map has it, to a pixel, wear exaggerated or not', () => {
     const shape = wallShape(wallOf(madeSurvey())!, 0.0254, Math.PI, 64, 16);
     const mesh = wallMesh(shape);
-    const [width, height] = [850, 400];
+    const picture = { width: 850, height: 400 };
+    const map = { width: Math.PI * TARGET, height: LENGTH, cut: Math.PI };
     for (const factor of [1, 50]) {
       bendWall(shape, 1, factor, mesh);
-      const points: Vector[] = [];
-      for (let i = 0; i < mesh.position.length; i += 3) {
-        const [x = 0, y = 0, z = 0] = mesh.position.subarray(i, i + 3);
-        points.push(posed([x, y, z], 1, Math.PI));
-      }
-      const axes = axesOf(homeTurn(false, 0, 1));
-      const tan = lensAt(1);
-      const eye = eyeFor(points.flat(), axes, (tan * width) / height, tan);
+      const points = pointsOf(mesh.position, 1);
+      const seen = framedBy(points.flat(), homeTurn(false, 0, 1), lensAt(1), picture, 0);
       const screen = points.map((p) => {
-        const { x, y } = shown(p, eye.at, axes, (tan * width) / height, tan);
-        return { x: (x * width) / 2, y: (-y * height) / 2 };
+        const { x, y } = shown(p, seen.at, seen.axes, seen.tanX, seen.tanY);
+        return { x: (x * picture.width) / 2, y: (-y * picture.height) / 2 };
       });
-      const scale = width / (Math.PI * TARGET);
-      const middle = screen[32]!.y;
+      // A map of the same width as the picture; both from the middle of their rims.
+      const frame = mapFrame(map, screen[64]!.x - screen[0]!.x + MARGINS, 1e4);
+      expect(frame.stretch).toBeCloseTo(1, 9);
+      const middle = pointAt(frame, map, { theta: 0, z: 0 });
       screen.forEach(({ x, y }, i) => {
-        const [column, row] = [i % 65, Math.floor(i / 65)];
-        expect(Math.abs(x - scale * Math.PI * TARGET * (column / 64 - 0.5))).toBeLessThan(1);
-        expect(Math.abs(y - middle - (scale * LENGTH * row) / 16)).toBeLessThan(1);
+        // The last column lies on the cut again, which the map has at its left.
+        const column = Math.min(i % 65, 63);
+        if (i % 65 !== column) return;
+        const theta = Math.PI + (2 * Math.PI * column) / 64;
+        const on = pointAt(frame, map, { theta, z: (LENGTH * Math.floor(i / 65)) / 16 });
+        expect(Math.abs(x - screen[32]!.x - (on.x - middle.x))).toBeLessThan(1);
+        expect(Math.abs(y - screen[32]!.y - (on.y - middle.y))).toBeLessThan(1);
       });
     }
   });
+
+  it('has wall, metal and letters in the picture at every step of the roll, and fills it one way', () => {
+    const piece = pieceFigure(madeSurvey(), FACTS, 'in', Math.PI)!;
+    const { shape, metal, exaggeration } = piece;
+    const wall = wallMesh(shape);
+    const boss = bossMesh(shape);
+    const turn = (roll: number) => homeTurn(false, 0, roll);
+    const pictures = [
+      { width: 860, height: 400, edge: 20 },
+      { width: 390, height: 170, edge: 14 },
+      { width: 480, height: 400, edge: 20 },
+    ];
+    for (let step = 0; step <= 20; step++) {
+      const roll = step / 20;
+      bendWall(shape, roll, exaggeration.chosen, wall);
+      bendBoss(shape, roll, metal, WHOLE, wall, boss);
+      const signs = signsOf(piece, { zones: true, filled: false, away: null, roll });
+      const places = signs.flatMap((sign) => sign.stand(roll, exaggeration.chosen).at);
+      const framed = pointsOf([...bossCorners(boss, () => false), ...places], roll);
+      const all = pointsOf([...wall.position, ...places], roll);
+      for (const picture of pictures) {
+        const { edge } = picture;
+        const seen = framedBy(framed.flat(), turn(roll), lensAt(roll), picture, edge);
+        const most = { x: 0, y: 0 };
+        for (const p of all) {
+          const { x, y } = shown(p, seen.at, seen.axes, seen.tanX, seen.tanY);
+          most.x = Math.max(most.x, Math.abs(x) * picture.width);
+          most.y = Math.max(most.y, Math.abs(y) * picture.height);
+        }
+        // Between the corners that are framed the metal bulges by less than a pixel or two.
+        expect(most.x).toBeLessThan(picture.width - 2 * edge + 4);
+        expect(most.y).toBeLessThan(picture.height - 2 * edge + 4);
+        // Wall and letters alone, without the metal behind them, still reach most of the way one way.
+        const fills = Math.max(
+          most.x / (picture.width - 2 * edge),
+          most.y / (picture.height - 2 * edge),
+        );
+        expect(fills).toBeGreaterThan(0.8);
+      }
+    }
+  });
 });
+
+/** Left and right of the map's wall, px. */
+const MARGINS =
+  mapFrame({ width: 100, height: 10 }, 500).width -
+  mapFrame({ width: 100, height: 10 }, 500).across;
+
+function pointsOf(numbers: ArrayLike<number>, roll: number): Vector[] {
+  return Array.from({ length: numbers.length / 3 }, (_, i) =>
+    posed([numbers[3 * i]!, numbers[3 * i + 1]!, numbers[3 * i + 2]!], roll, Math.PI),
+  );
+}
 
 describe('the map on the screen', () => {
   const wall = { width: Math.PI * TARGET, height: LENGTH, cut: Math.PI };

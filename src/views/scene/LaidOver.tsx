@@ -53,7 +53,7 @@ function Choices(of: LaidOf) {
           disabled={Object.keys(overlays).length === 0}
           onClick={() => look({ overlays: {} })}
         >
-          As the page goes
+          Go with the page
         </button>
       </div>
       <InWords {...of} />

@@ -27,7 +27,7 @@ interface Props {
 const GLIDE = 0.13;
 /** Room around the piece for the letters that stick out, CSS pixels. */
 const EDGE = 20;
-const SMALL_EDGE = 11;
+const SMALL_EDGE = 14;
 const MOST_ELEVATION = 1.45;
 
 interface Pose extends Turn {
@@ -97,7 +97,6 @@ export function Rig({ overlaid, theme, still, hold }: Props) {
   const { columns, rows } = figure.shape;
   const piece = useMemo(() => makePiece(overlaid, theme), [columns, rows]);
   const pose = useRef<Pose | null>(null);
-  const dressed = useRef<Overlaid | null>(null);
   const standing = useRef('');
   const frames = useRef(0);
   const controls = useTurning(camera, gl.domElement, pose, invalidate);
@@ -106,8 +105,7 @@ export function Rig({ overlaid, theme, still, hold }: Props) {
 
   useEffect(() => () => piece.dispose(), [piece]);
   useEffect(() => {
-    piece.dress(overlaid, theme);
-    dressed.current = null;
+    if (piece.dress(overlaid, theme)) standing.current = '';
     invalidate();
   }, [piece, overlaid, theme, invalidate]);
   useEffect(() => useSession.subscribe(() => invalidate()), [invalidate]);
@@ -132,10 +130,9 @@ export function Rig({ overlaid, theme, still, hold }: Props) {
     pose.current = now;
     const away = session.view === 'half' && now.roll < 1e-6 ? session.away : null;
     const stance = `${now.roll} ${now.exaggeration} ${away}`;
-    if (stance !== standing.current || dressed.current !== overlaid) {
+    if (stance !== standing.current) {
       piece.stand({ roll: now.roll, exaggeration: now.exaggeration, away });
       standing.current = stance;
-      dressed.current = overlaid;
     }
     const marked = piece.point(session.cursor);
     gl.domElement.dataset.cursor = marked === null ? '' : `${marked.theta} ${marked.z}`;

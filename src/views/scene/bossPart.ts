@@ -7,7 +7,7 @@ import {
   ShaderMaterial,
   Vector3,
 } from 'three';
-import { bendBoss, bossMesh, type Span, WHOLE } from '../../figures/boss.ts';
+import { bendBoss, bossCorners, bossMesh, type Span, WHOLE } from '../../figures/boss.ts';
 import { paletteOf, type Theme } from '../../figures/colour.ts';
 import type { WallMesh } from '../../figures/mesh.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
@@ -24,9 +24,6 @@ export interface BossPart {
   corners(hidden: (phi: number) => boolean): number[];
   dispose(): void;
 }
-
-/** Strips are pairs of an inner and an outer corner; every fourth pair will do. */
-const EVERY = 8;
 
 export function makeBoss(piece: PieceFigure): BossPart {
   const arrays = bossMesh(piece.shape);
@@ -80,15 +77,7 @@ export function makeBoss(piece: PieceFigure): BossPart {
       for (const attribute of Object.values(changing)) attribute.needsUpdate = true;
       geometry.computeBoundingSphere();
     },
-    corners(hidden) {
-      const out: number[] = [];
-      for (let i = 0; i + 1 < arrays.face.length; i += EVERY) {
-        // Faces of the cut are there whatever is taken off.
-        if (arrays.face[i]! < 3 && hidden(arrays.place[2 * i]!)) continue;
-        out.push(...arrays.position.subarray(3 * i, 3 * i + 6));
-      }
-      return out;
-    },
+    corners: (hidden) => bossCorners(arrays, hidden),
     dispose() {
       geometry.dispose();
       material.dispose();

@@ -19,7 +19,7 @@ import { MARK_FRAGMENT, MARK_VERTEX } from './shaders.ts';
 export interface MarksPart {
   readonly mesh: Mesh<BufferGeometry, ShaderMaterial>;
   dress(theme: Theme): void;
-  /** Puts the signs where they stand; returns the places of those outside the wall, x, y, z one after another. */
+  /** Puts the signs where they stand; returns their places, x, y, z one after another. */
   place(
     piece: PieceFigure,
     signs: readonly Sign[],
@@ -91,7 +91,7 @@ export function makeMarks(letters: Letters): MarksPart {
         }
       });
       for (const one of [centre, axis, corner, uv]) one.needsUpdate = true;
-      return placed.flatMap(({ sign, at }) => (sign.on === 'wall' ? [] : at.toArray()));
+      return placed.flatMap(({ at }) => at.toArray());
     },
     arrange(camera, group, width, height) {
       const small = height < SMALL_PICTURE;

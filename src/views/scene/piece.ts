@@ -10,7 +10,7 @@ import { bendUniforms } from './bendShader.ts';
 import { makeBoss } from './bossPart.ts';
 import { makeFit } from './fitPart.ts';
 import { makeLayers } from './layersPart.ts';
-import { makeLetters } from './letters.ts';
+import { type Letters, makeLetters } from './letters.ts';
 import { makeLines } from './linesPart.ts';
 import { makeMarks } from './marksPart.ts';
 import { makePins } from './pinsPart.ts';
@@ -27,7 +27,8 @@ export interface Stance {
 
 export interface Piece {
   readonly group: Group;
-  dress(overlaid: Overlaid, theme: Theme): void;
+  /** @returns whether it has to be stood up anew: lines alone bend by themselves */
+  dress(overlaid: Overlaid, theme: Theme): boolean;
   stand(stance: Stance): void;
   /** Marks a place on the wall, or none; returns it as it is told to the paint. */
   point(cursor: Place | null): Place | null;
@@ -83,26 +84,22 @@ export function makePiece(first: Overlaid, firstTheme: Theme): Piece {
   return {
     group,
     dress(next, nextTheme) {
+      const all = laid === first || theme !== nextTheme;
+      const anew = all || next.piece !== laid.piece || next.layers !== laid.layers;
+      const moved = anew || next.shown !== laid.shown || next.fit !== laid.fit;
+      const drawn = all || next.strokes !== laid.strokes;
       laid = next;
       theme = nextTheme;
-      const { piece, shown } = laid;
-      wall.dress(piece, theme);
-      wall.edge(piece, shown['metal-off']);
-      boss.dress(piece, theme);
-      pins.dress(piece, theme);
-      pins.show(shown.readings);
-      lines.dress(theme);
-      lines.draw(laid.strokes, piece.shape.radius);
-      if (laid.layers !== null) layers.dress(piece, laid.layers, theme);
-      layers.show({
-        off: shown['metal-off'],
-        low: shown.low,
-        pass: shown['first-pass'],
-      });
-      fit.dress(theme);
-      fit.draw(laid.fit, piece.shape.length);
-      marks.dress(theme);
-      letters.draw(theme);
+      if (all) dressTheme(parts, letters, theme);
+      if (anew) {
+        wall.dress(laid.piece, theme);
+        boss.dress(laid.piece, theme);
+        pins.dress(laid.piece, theme);
+        if (laid.layers !== null) layers.dress(laid.piece, laid.layers, theme);
+      }
+      if (drawn) lines.draw(laid.strokes, shape().radius);
+      if (moved) show(parts, laid);
+      return moved;
     },
     stand(next) {
       stance = next;
@@ -175,6 +172,21 @@ export function makePiece(first: Overlaid, firstTheme: Theme): Piece {
       letters.texture.dispose();
     },
   };
+}
+
+type Parts = Omit<ReturnType<typeof makeParts>, 'shared' | 'letters'>;
+
+function dressTheme({ lines, fit, marks }: Parts, letters: Letters, theme: Theme): void {
+  for (const part of [lines, fit, marks]) part.dress(theme);
+  letters.draw(theme);
+}
+
+/** Shows what is switched on. */
+function show({ wall, pins, layers, fit }: Parts, { piece, shown, fit: bushing }: Overlaid): void {
+  wall.edge(piece, shown['metal-off']);
+  pins.show(shown.readings);
+  layers.show({ off: shown['metal-off'], low: shown.low, pass: shown['first-pass'] });
+  fit.draw(bushing, piece.shape.length);
 }
 
 /** True where a point of the boss lies in the half that is taken off; as a hole only, which half always is. */
