@@ -1,8 +1,9 @@
 /** Where the drawing stands: loaded after the notebook can be used, and foldable where room is short. */
-import { Component, lazy, type ReactNode, Suspense } from 'react';
+import { Component, lazy, memo, type ReactNode, Suspense } from 'react';
+import type { Bench } from '../store/bench.ts';
 import { usePage } from '../store/page.ts';
 import { useTheme } from '../store/theme.ts';
-import { useBench } from '../store/useBench.ts';
+import { useUnhurriedBench } from '../store/useBench.ts';
 import { Icon } from '../views/parts/Icon.tsx';
 import type { Worked } from '../views/plan/worked.ts';
 import { SectionLinks } from '../views/SectionLinks.tsx';
@@ -48,7 +49,9 @@ export function DrawingPane() {
           aria-expanded={!hidden}
           onClick={() => change({ drawingHidden: !hidden })}
         >
-          <Icon name={hidden ? 'down' : 'up'} /> {hidden ? 'show drawing' : 'fold drawing'}
+          <Icon name={hidden ? 'down' : 'up'} />{' '}
+          {hidden ? <span className="wide-only">show </span> : 'fold'}
+          {hidden ? 'drawing' : <span className="wide-only"> drawing</span>}
         </button>
       </div>
     </aside>
@@ -56,7 +59,11 @@ export function DrawingPane() {
 }
 
 function DrawingNow() {
-  const bench = useBench();
+  return <DrawingOf bench={useUnhurriedBench()} />;
+}
+
+/** Stays as it is while a new answer waits for its turn. */
+const DrawingOf = memo(function DrawingOf({ bench }: { readonly bench: Bench | null }) {
   if (bench === null) return <Wait text="No bore is open." />;
   const { boreSeen, surveySeen, bore } = bench;
   if (boreSeen === null || surveySeen === null) return <Wait text="Working it out…" />;
@@ -67,7 +74,7 @@ function DrawingNow() {
     return <OutsideShown bench={{ ...bench, boreSeen, surveySeen }} />;
   }
   return <Shown bench={{ ...bench, boreSeen, surveySeen }} />;
-}
+});
 
 function OutsideShown({ bench: { boreSeen, surveySeen, job } }: { readonly bench: Worked }) {
   const theme = useTheme(({ shown }) => shown);

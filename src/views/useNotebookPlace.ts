@@ -16,7 +16,8 @@ export function useNotebookPlace(ready: boolean): void {
   const back = useRef(useSession.getState().scroll);
 
   useLayoutEffect(() => {
-    scrollTo({ top: back.current, behavior: 'instant' });
+    // A page that opens at its top is there already; to ask would lay the whole of it out once more.
+    if (back.current > 0) scrollTo({ top: back.current, behavior: 'instant' });
   }, [ready]);
 
   useEffect(() => {

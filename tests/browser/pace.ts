@@ -55,6 +55,16 @@ function watch(): void {
     })[])
       if (!entry.hadRecentInput) seen.shift += entry.value;
   }).observe({ type: 'layout-shift', buffered: true });
+  // The first cell takes the focus as soon as it is there, and says so; nothing else asks the page meanwhile.
+  const { cellIsThere } = window as unknown as { cellIsThere(): void };
+  const watcher = new MutationObserver(() => {
+    const cell = document.querySelector<HTMLElement>('[data-cell="0-0"]');
+    if (cell === null) return;
+    watcher.disconnect();
+    cell.focus();
+    cellIsThere();
+  });
+  watcher.observe(document, { childList: true, subtree: true });
   addEventListener(
     'input',
     () => {
@@ -81,15 +91,20 @@ async function open(browser: Browser, url: string): Promise<Page> {
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  let tell: () => void = () => undefined;
+  const there = new Promise<void>((resolve) => {
+    tell = resolve;
+  });
+  await page.exposeFunction('cellIsThere', () => tell());
   await page.addInitScript(watch);
   await page.goto(url, { waitUntil: 'commit' });
+  await there;
   return page;
 }
 
 /** One visit: ms from each key press to its frame, the shift of it all, and ms until the page was usable. */
 async function once(browser: Browser, url: string): Promise<Seen & { paints: number[] }> {
   const page = await open(browser, url);
-  await page.locator('[data-cell="0-0"]').focus();
   await page.keyboard.press('2');
   await page.waitForTimeout(6_000);
   await page.keyboard.press('Escape');
@@ -151,7 +166,7 @@ async function all(served: Served): Promise<boolean> {
       median(paints),
       BARS.paintMs,
       0,
-      `95 % ${worst}; waiting ${waits}, working ${works}`,
+      `least ${paints[0]}, 95 % ${worst}; waiting ${waits}, working ${works}`,
     ),
     report('layout shift, greatest', Math.max(...shifts), BARS.shift, 4, ''),
     report(
@@ -159,7 +174,7 @@ async function all(served: Served): Promise<boolean> {
       median(usable),
       BARS.usableMs,
       0,
-      usable.map((ms) => ms.toFixed(0)).join(' '),
+      `least ${Math.min(...usable).toFixed(0)}`,
     ),
   ].every(Boolean);
 }

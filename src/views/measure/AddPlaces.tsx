@@ -5,6 +5,7 @@ import { addClock, addDepth } from '../../job/edits.ts';
 import { attempt } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
 import { Field } from '../parts/Field.tsx';
+import { Words } from '../parts/Words.tsx';
 
 export function AddPlaces({ bench }: { readonly bench: Bench }) {
   const { job, bore, survey } = bench;
@@ -21,7 +22,7 @@ export function AddPlaces({ bench }: { readonly bench: Bench }) {
           add((now) => addDepth(now, bore.id, survey.id, { text, unit: job.units }))
         }
       />{' '}
-      {job.units} or a clock position{' '}
+      <Words text={`${job.units} or a clock position`} />{' '}
       <Field
         label="Clock position to add"
         value=""

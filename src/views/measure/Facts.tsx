@@ -7,6 +7,7 @@ import { formatAcross, lengthMm } from '../../job/units.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
+import { Words } from '../parts/Words.tsx';
 import { outsideThatCounts } from './BushingPlaces.tsx';
 
 export interface FactsProps {
@@ -39,7 +40,7 @@ export function Facts({ job, bore }: FactsProps) {
         units={job.units}
         onEnter={(typed) => edit((now) => withBushing(now, bore, typed))}
       />{' '}
-      across{outsideThatCounts({ job, bore })}; press fit{' '}
+      <Words text={`across${outsideThatCounts({ job, bore })}; press fit`} />{' '}
       <LengthField
         label="Press fit, across"
         typed={pressFit}
@@ -65,8 +66,9 @@ export function MoreFacts({ job, bore }: FactsProps) {
         usual={outside}
         {...size('nominal')}
       />{' '}
-      across{bore.nominal === undefined && outside !== undefined ? ' (as the bushing)' : ''}; the
-      boss is{' '}
+      <Words
+        text={`across${bore.nominal === undefined && outside !== undefined ? ' (as the bushing)' : ''}; the boss is`}
+      />{' '}
       <LengthField
         label="Outside of the boss, across"
         typed={bore.boss?.outside}
@@ -85,7 +87,7 @@ function TargetSaid({ job, bore }: FactsProps) {
   if (byHand > 0) {
     return (
       <>
-        . The target is set by hand:{' '}
+        <Words text=". The target is set by hand: " />
         <b>
           <Figure text={formatAcross(byHand, job.units)} />
         </b>
@@ -94,10 +96,11 @@ function TargetSaid({ job, bore }: FactsProps) {
     );
   }
   const target = facts.bushingOutside.mm - facts.pressFit.mm;
-  if (!(target > 0)) return <>. Give the bushing’s outside diameter, and the target follows.</>;
+  if (!(target > 0))
+    return <Words text=". Give the bushing’s outside diameter, and the target follows." />;
   return (
     <>
-      , so the target is{' '}
+      <Words text=", so the target is " />
       <b>
         <Figure text={formatAcross(target, job.units)} />
       </b>

@@ -9,6 +9,7 @@ import type { Bench } from '../../store/bench.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Field } from '../parts/Field.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
+import { Words } from '../parts/Words.tsx';
 
 export interface GaugeFiguresProps {
   readonly job: Job;
@@ -26,14 +27,17 @@ const DECIMALS: Readonly<Record<keyof Figures, Readonly<Record<Units, number>>>>
 export function Repeats({ job, gauge }: GaugeFiguresProps) {
   return (
     <>
-      ; one reading repeats to about{' '}
+      <Words text="; one reading repeats to about " />
       <FigureField
         job={job}
         gauge={gauge}
         figure="repeatability"
         label="Repeatability of the gauge, one standard deviation"
       />{' '}
-      or nearer, two times out of three. <span className="soft">{kindOfGauge(gauge).blindTo}</span>
+      or nearer, two times out of three.{' '}
+      <span className="soft">
+        <Words text={kindOfGauge(gauge).blindTo} />
+      </span>
     </>
   );
 }

@@ -7,6 +7,7 @@ import { shopStore } from '../../store/shop.ts';
 import { changeShop, saveShopFile } from '../../store/shopFile.ts';
 import { useShop } from '../../store/useShop.ts';
 import { Disclosure } from '../parts/Disclosure.tsx';
+import { Words } from '../parts/Words.tsx';
 
 export function GaugesAtHand({ bench: { job, bore } }: { readonly bench: Bench }) {
   const shop = useShop((state) => state.shop);
@@ -16,7 +17,9 @@ export function GaugesAtHand({ bench: { job, bore } }: { readonly bench: Bench }
   const names = kindsAtHand(shop, job).map((type) => inSentence(gaugeKind(type).name));
   return (
     <div className="at-hand">
-      <span>Gauges at hand: {names.length === 0 ? 'none' : names.join('; ')}.</span>{' '}
+      <span>
+        <Words text={`Gauges at hand: ${names.length === 0 ? 'none' : names.join('; ')}.`} />
+      </span>{' '}
       <Disclosure label="Change the gauges at hand" button="change" buttonClass="link-button">
         {() => <Kinds job={job} />}
       </Disclosure>

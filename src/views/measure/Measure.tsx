@@ -4,6 +4,7 @@ import type { ReadingTable, TableReading } from '../../job/table.ts';
 import { sentence } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useTable } from '../../store/useTable.ts';
+import { Words } from '../parts/Words.tsx';
 import { AddPlaces } from './AddPlaces.tsx';
 import { ComparatorLine } from './ComparatorLine.tsx';
 import { Facts } from './Facts.tsx';
@@ -26,7 +27,10 @@ export function Measure({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <h2 id="measure-head">
-        Measure <small>{counted(table, setupName(bench))}</small>
+        Measure{' '}
+        <small>
+          <Words text={counted(table, setupName(bench))} />
+        </small>
       </h2>
       {bore.kind === 'bore' ? <Facts job={job} bore={bore} /> : <PartFacts job={job} part={bore} />}
       <Readings bench={bench} laid={laid} setup={setupName(bench)} />

@@ -6,10 +6,13 @@ import type { Bench } from '../../store/bench.ts';
 import { goToWanted } from '../../store/wanted.ts';
 import { Words } from '../parts/Words.tsx';
 
-export function NextLine({ bench: { surveySeen, job } }: { readonly bench: Bench }) {
+export function NextLine({ bench: { surveySeen, survey, job } }: { readonly bench: Bench }) {
   const [why, setWhy] = useState<string | null>(null);
+  // Its room is kept while it is worked out, so that what stands below does not jump.
+  const awaited = surveySeen === null && survey.readings.length > 0;
   const [next] = surveySeen?.next.readings ?? [];
   const [setup] = surveySeen?.next.setups ?? [];
+  if (awaited) return <div className="next-line" data-awaited="true" />;
   if (next === undefined && setup === undefined) return null;
   const go = () => {
     if (next === undefined) return;
@@ -28,10 +31,14 @@ export function NextLine({ bench: { surveySeen, job } }: { readonly bench: Bench
           <button type="button" className="link-button" onClick={go}>
             <Words text={said.place} />
           </button>{' '}
-          {said.worth}
+          <Words text={said.worth} />
         </p>
       )}
-      {setup && <p className="soft">{saySetup(setup, job.units)}</p>}
+      {setup && (
+        <p className="soft">
+          <Words text={saySetup(setup, job.units)} />
+        </p>
+      )}
       {why !== null && (
         <p className="fault" role="status">
           {why}

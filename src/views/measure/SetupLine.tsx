@@ -17,6 +17,7 @@ import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
 import { GiveField } from '../parts/GiveField.tsx';
+import { Words } from '../parts/Words.tsx';
 
 export function SetupLine({ bench }: { readonly bench: Bench }) {
   const gauge = gaugeOf(bench.job.gauges, bench.survey.plan.gauge);
@@ -54,7 +55,7 @@ function SetupChoice({ bench, gauge, setup }: SetupProps & { readonly gauge: Gau
       : [{ value: '', text: gauge.kind === 'sweep' ? 'one spindle' : 'one boss' }];
   return (
     <p className="facts">
-      Set-up:{' '}
+      <Words text="Set-up: " />
       <Choice
         label="Set-up that the next readings belong to"
         value={setup?.id ?? ''}

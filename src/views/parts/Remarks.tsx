@@ -27,7 +27,9 @@ export function Remarks({ head, remarks }: RemarksProps) {
             <span className="remark-mark" aria-hidden="true">
               {MARKS[kind]}
             </span>
-            <Words text={text} />
+            <span>
+              <Words text={text} />
+            </span>
           </li>
         ))}
       </ul>

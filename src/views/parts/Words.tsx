@@ -1,4 +1,9 @@
-/** Text of which no pair of clock positions (`3–9`, `1:30–7:30`) is broken at the end of a line. */
+/**
+ * Text of which no pair of clock positions (`3–9`, `1:30–7:30`) is broken at the end of a line, and whose words of the
+ * trade can be asked about: the first of each in a section becomes a button, see `terms/marks.ts`.
+ */
+import { termParts } from '../../figures/termNames.ts';
+
 const PAIR = /(\d{1,2}(?::\d\d)?–\d{1,2}(?::\d\d)?)/;
 
 export function Words({ text }: { readonly text: string }) {
@@ -9,7 +14,19 @@ export function Words({ text }: { readonly text: string }) {
         {part}
       </span>
     ) : (
+      <Plain key={at} text={part} />
+    ),
+  );
+}
+
+function Plain({ text }: { readonly text: string }) {
+  return termParts(text).map(({ text: part, term }, at) =>
+    term === null ? (
       part
+    ) : (
+      <span key={at} data-term={term}>
+        {part}
+      </span>
     ),
   );
 }

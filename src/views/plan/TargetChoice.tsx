@@ -7,6 +7,7 @@ import { formatAcross, inUnits, lengthMm } from '../../job/units.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
+import { Words } from '../parts/Words.tsx';
 import { SizeWords } from './SizeWords.tsx';
 import type { Worked } from './worked.ts';
 import './tradeOff.css';
@@ -33,7 +34,7 @@ export function TargetChoice({ bench, target }: TargetChoiceProps) {
   return (
     <div className="target-choice">
       <p>
-        Target{' '}
+        <Words text="Target" />{' '}
         <LengthField
           label="Target diameter, across"
           typed={bore.decisions.target}
@@ -41,7 +42,7 @@ export function TargetChoice({ bench, target }: TargetChoiceProps) {
           units={units}
           onEnter={(typed) => set(typed)}
         />{' '}
-        across
+        <Words text="across" />
         {now > 0 && <PressFitThere bushing={bushingOutside.mm} target={now} units={units} />}
       </p>
       <Suspense fallback={<div className="trade-off" />}>
@@ -70,6 +71,12 @@ function PressFitThere({ bushing, target, units }: PressFitThereProps) {
   const fit = bushing - target;
   if (Number.isNaN(fit)) return <>, set by hand.</>;
   const size = <Figure text={formatAcross(Math.abs(fit), units)} />;
-  if (fit > 0) return <>: the bushing goes in with a press fit of {size}.</>;
+  if (fit > 0)
+    return (
+      <>
+        <Words text=": the bushing goes in with a press fit of " />
+        {size}.
+      </>
+    );
   return <span className="fault">: the bushing would be loose by {size}.</span>;
 }

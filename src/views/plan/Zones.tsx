@@ -7,6 +7,7 @@ import { zoneWords } from '../../figures/zoneWords.ts';
 import { formatDepth } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
 import { Figure } from '../parts/Figure.tsx';
+import { Words } from '../parts/Words.tsx';
 import type { Worked } from './worked.ts';
 
 export function Zones({ bench }: { readonly bench: Worked }) {
@@ -17,7 +18,9 @@ export function Zones({ bench }: { readonly bench: Worked }) {
     <>
       {high.length > 0 && (
         <>
-          <h3>High spots: take off</h3>
+          <h3>
+            <Words text="High spots: take off" />
+          </h3>
           <ul className="zones">
             {high.map((zone) => (
               <ZoneLine key={`${zone.theta} ${zone.z}`} bench={bench} zone={zone} />
@@ -28,7 +31,9 @@ export function Zones({ bench }: { readonly bench: Worked }) {
       )}
       {low.length > 0 && (
         <>
-          <h3>Low spots: metal is missing</h3>
+          <h3>
+            <Words text="Low spots: metal is missing" />
+          </h3>
           <ul className="zones">
             {low.map((zone) => (
               <ZoneLine key={`${zone.theta} ${zone.z}`} bench={bench} zone={zone} />
@@ -57,7 +62,7 @@ function ZoneLine({ bench, zone }: ZoneLineProps) {
       <p>
         <b>{where}</b>: {action}
         <Figure text={amount} tone={zone.kind === 'high' ? 'take-off' : 'short'} />
-        {rest} <Sure bench={bench} zone={zone} />
+        <Words text={rest} /> <Sure bench={bench} zone={zone} />
       </p>
       <button
         type="button"
@@ -76,7 +81,7 @@ function Sure({ bench, zone }: ZoneLineProps) {
   if (zone.kind !== 'high' || surface === null || removal === null) return null;
   const sure = linearAt(surface.grid, removal.sure, zone.theta, zone.z);
   const { perSide } = written(bench.job.units, zone.give);
-  if (!(sure > 0)) return <>Within the give-or-take: measure again before grinding.</>;
+  if (!(sure > 0)) return <Words text="Within the give-or-take: measure again before grinding." />;
   return <>Of that, {perSide(sure)} is sure.</>;
 }
 

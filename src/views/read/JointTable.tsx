@@ -1,4 +1,6 @@
 /** The joint side by side: every bore, pin and bushing of the job, play now, walls, and whether the pin mirrors. */
+import { memo } from 'react';
+import type { Evaluation } from '../../evaluate.ts';
 import {
   type Cell,
   type JointRow,
@@ -10,15 +12,26 @@ import {
   wearRows,
 } from '../../figures/jointWords.ts';
 import type { Units } from '../../job/schema.ts';
-import { useEvaluation } from '../../store/useEvaluation.ts';
+import { useUnhurriedEvaluation } from '../../store/useEvaluation.ts';
 import { Words } from '../parts/Words.tsx';
 import './joint.css';
+
+type JointEvaluation = Evaluation['joint'];
 
 const WALL_HEADS = ['new wall', 'left, mean', 'left, least'] as const;
 
 export function JointTable({ units }: { readonly units: Units }) {
-  const joint = useEvaluation((state) => state.evaluation?.joint);
+  const joint = useUnhurriedEvaluation((state) => state.evaluation?.joint);
   if (joint === undefined || joint.parts.length === 0) return null;
+  return <Joint joint={joint} units={units} />;
+}
+
+interface JointProps {
+  readonly joint: JointEvaluation;
+  readonly units: Units;
+}
+
+const Joint = memo(function Joint({ joint, units }: JointProps) {
   const walls = wallRows(joint, units);
   const long = units === 'in' ? 'inches' : 'millimetres';
   return (
@@ -44,7 +57,7 @@ export function JointTable({ units }: { readonly units: Units }) {
       ))}
     </>
   );
-}
+});
 
 interface TableProps {
   readonly caption: string;
@@ -55,7 +68,9 @@ interface TableProps {
 function Table({ caption, heads, rows }: TableProps) {
   return (
     <>
-      <p className="soft joint-caption">{caption}</p>
+      <p className="soft joint-caption">
+        <Words text={caption} />
+      </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it is moved sideways by keys */}
       <section className="table-room" aria-label={caption} tabIndex={0}>
         <table className="joint">
@@ -64,7 +79,7 @@ function Table({ caption, heads, rows }: TableProps) {
               <th scope="col">part</th>
               {heads.map((head) => (
                 <th key={head} scope="col">
-                  {head}
+                  <Words text={head} />
                 </th>
               ))}
             </tr>

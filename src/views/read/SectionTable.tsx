@@ -5,6 +5,7 @@ import { written } from '../../figures/written.ts';
 import type { Units } from '../../job/schema.ts';
 import { formatDepth } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
+import { Words } from '../parts/Words.tsx';
 
 export interface SectionTableProps {
   readonly sections: readonly Section[];
@@ -18,8 +19,11 @@ export function SectionTable({ sections, units }: SectionTableProps) {
     <div className="table-room">
       <table className="sections">
         <caption>
-          Each depth, in {units === 'in' ? 'inches' : 'millimetres'} across; good to about{' '}
-          <span className="number">{written(units, give).bare(give)}</span>
+          <Words
+            text={`Each depth, in ${units === 'in' ? 'inches' : 'millimetres'} across; good to about `}
+          />
+          <span className="number">{written(units, give).bare(give)}</span>. A tap on a size shows
+          its place in the drawing.
         </caption>
         <thead>
           <tr>
@@ -27,7 +31,9 @@ export function SectionTable({ sections, units }: SectionTableProps) {
             <th scope="col">mean</th>
             <th scope="col">greatest</th>
             <th scope="col">least</th>
-            <th scope="col">out-of-round</th>
+            <th scope="col">
+              <Words text="out-of-round" />
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -66,12 +72,7 @@ function SectionRow({ section, units, worst }: SectionRowProps) {
           {Number.isNaN(diameter) ? (
             '–'
           ) : (
-            <button
-              type="button"
-              className="place-button"
-              title="Show this place in the drawing"
-              onClick={() => point(theta)}
-            >
+            <button type="button" className="place-button" onClick={() => point(theta)}>
               {bare(diameter)} <small>{nearPair(theta)}</small>
             </button>
           )}

@@ -3,7 +3,7 @@ import { useId, useMemo, useState } from 'react';
 import { type Story, type StoryStep, storyOf } from '../../figures/story.ts';
 import { type StoryStep as Step, useSession } from '../../store/session.ts';
 import { useTheme } from '../../store/theme.ts';
-import { useEvaluation } from '../../store/useEvaluation.ts';
+import { useUnhurriedEvaluation } from '../../store/useEvaluation.ts';
 import { PrintOn } from '../parts/PrintOn.tsx';
 import type { Worked } from '../plan/worked.ts';
 import { FullStory } from './FullStory.tsx';
@@ -14,7 +14,7 @@ import './show.css';
 
 export function ShownStory({ bench }: { readonly bench: Worked }) {
   const { job, bore, boreSeen } = bench;
-  const joint = useEvaluation((state) => state.evaluation?.joint ?? null);
+  const joint = useUnhurriedEvaluation((state) => state.evaluation?.joint ?? null);
   const story = useMemo(() => storyOf(job, bore, boreSeen, joint), [job, bore, boreSeen, joint]);
   const [full, setFull] = useState(false);
   return (
