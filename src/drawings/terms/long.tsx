@@ -1,8 +1,8 @@
 /** What the pictures of terms are made of where the bore is cut in half along its length. */
 import { HEIGHT, Label, MIDDLE } from './ring.tsx';
 
-export const LEFT = 40;
-export const RIGHT = 200;
+const LEFT = 40;
+const RIGHT = 200;
 const HALF = 30;
 const METAL = 22;
 const STEPS = 40;
