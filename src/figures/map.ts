@@ -78,17 +78,21 @@ export interface MapFigure extends Frame {
 const COLUMNS = 144;
 const ROWS = 60;
 
-/** @returns null where the survey has no surface to draw */
+/**
+ * @param shared contour steps of several maps beside each other; left out: this wall's own
+ * @returns null where the survey has no surface to draw
+ */
 export function mapFigure(
   survey: SurveyEvaluation,
   facts: BoreFacts,
   units: Units,
   cut: number = Math.PI,
+  shared?: Steps,
 ): MapFigure | null {
   const wall = wallOf(survey);
   if (wall === null) return null;
   const frame = { width: 2 * Math.PI * wall.radius, height: wall.length };
-  const steps = stepsOf(wall, units);
+  const steps = shared ?? stepsOf(wall, units);
   const xOf = (theta: number) => wall.radius * turned(theta - cut);
   return {
     ...frame,

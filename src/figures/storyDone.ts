@@ -1,6 +1,6 @@
 /** The second half of the story in words: what is to be done, and how it will be, or is, when done. */
 import type { Removal, Zone } from '../bore/types.ts';
-import type { BoreFacts } from '../evaluate.ts';
+import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
 import { roundGive } from '../geometry/roundGive.ts';
 import type { Decisions, Feature, Units } from '../job/schema.ts';
 import { bushingOutsideMm } from '../job/sizes.ts';
@@ -8,12 +8,14 @@ import { formatAcross, formatLength, lengthMm } from '../job/units.ts';
 import { amountWords } from './amountWords.ts';
 import { countWord, inClips } from './everyday.ts';
 import { nearClock } from './nearClock.ts';
-import { type Seated, seatedOn } from './seated.ts';
 import type { Chapter, Chapters } from './storyChapters.ts';
 import type { Told } from './storyTypes.ts';
+import { percentText } from './tradeOffWords.ts';
 import { written } from './written.ts';
 
 type Way = NonNullable<Decisions['way']>;
+type Seating = NonNullable<SurveyEvaluation['seating']>;
+type Share = Seating['suit'];
 
 /** What goes before the grinding, by the way that was chosen; ways that grind alone have none. */
 const FIRST: Readonly<Partial<Record<Way, string>>> = {
@@ -127,17 +129,18 @@ export function sayDone(
 ): Told {
   const told = after ?? work;
   if (told === null) return { say: 'How it will sit is not known yet.', more: [] };
-  const seated = seatedOn(told.seen, facts);
-  if (seated === null) {
+  const { seating } = told.seen;
+  const hand = seating?.hand ?? null;
+  if (seating === null || hand === null || Number.isNaN(hand.likely)) {
     return {
       say: 'How the new bushing will sit shows once it is measured.',
       more: after === null ? [] : [measuredAs(after, units)],
     };
   }
   const fitted = after?.typed.stage === 'fitted';
-  const sits = `the bushing ${fitted ? 'sits' : 'will sit'} on ${share(seated.share)} its seat`;
+  const sits = `the bushing ${fitted ? 'sits' : 'will sit'} on ${shareWords(hand)} its seat`;
   const [pin, room] = pinIn(facts, feature, told, units);
-  const rest = [within(seated), ...gapWords(seated, units), room].filter((text) => text !== '');
+  const rest = [within(hand), ...gapWords(seating, units), room].filter((text) => text !== '');
   if (after === null) {
     const before = feature.decisions.way === 'squeeze' || feature.decisions.way === 'weld';
     const open = before && PAST[told.typed.stage] === undefined;
@@ -154,19 +157,14 @@ export function sayDone(
 }
 
 /** How far the share may be out; empty where it cannot. */
-function within({ least, most }: Seated): string {
-  const [from, to] = [percent(least), percent(most)];
+function within({ least, most }: Share): string {
+  const [from, to] = [least, most].map((likely) => percentText({ likely, least, most }));
   return from === to ? '' : `Within the give-or-take of the readings it could be ${from} to ${to}.`;
 }
 
-function share(of: number): string {
-  return Math.round(100 * of) === 100 ? 'all, or as good as all, of' : `about ${percent(of)} of`;
-}
-
-function percent(share: number): string {
-  const whole = Math.round(100 * share);
-  if (whole === 0 && share > 0) return 'less than 1 %';
-  return whole === 100 && share < 1 ? 'more than 99 %' : `${whole} %`;
+function shareWords(share: Share): string {
+  const text = percentText(share);
+  return text === '100 %' ? 'all, or as good as all, of' : `about ${text} of`;
 }
 
 /** How round it was when it was last read. */
@@ -179,11 +177,11 @@ function measuredAs({ typed, seen: { sections } }: Chapter, units: Units): strin
   return `Read as “${typed.name}”${when}: out of round by ${say.across(worst.outOfRound)} at most, give or take ${say.plain(give)}.`;
 }
 
-function gapWords({ gap }: Seated, units: Units): string[] {
-  if (gap === null || !(gap.mm > gap.give)) return [];
+function gapWords({ gap, behind }: Seating, units: Units): string[] {
+  if (!(behind > gap.give)) return [];
   const say = written(units, gap.give);
   return [
-    `Where the hole was already wider a gap stays between bushing and metal, ${say.perSide(gap.mm)} at most, near ${nearClock(gap.theta)}, give or take ${say.plain(gap.give)}.`,
+    `Where the hole was already wider a gap stays between bushing and metal, ${say.perSide(behind)} at most, near ${nearClock(gap.theta)}, give or take ${say.plain(gap.give)}.`,
   ];
 }
 

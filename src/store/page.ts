@@ -22,6 +22,8 @@ export interface PageState {
   readonly drawingHidden: boolean;
   /** The table of readings that stand for many points is shown, not folded. */
   readonly pointsTable: boolean;
+  /** Name of the wear pattern that is looked at instead of the notebook, '' for the first; null: none. */
+  readonly gallery: string | null;
   /** What is seldom said of a survey is unfolded. */
   readonly moreAbout: boolean;
   change(part: Partial<Omit<PageState, 'change'>>): void;
@@ -33,6 +35,7 @@ export const usePage = create<PageState>()((set) => ({
   keypad: false,
   drawingHidden: false,
   pointsTable: false,
+  gallery: null,
   moreAbout: false,
   change: (part) => set(part),
 }));

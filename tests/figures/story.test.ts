@@ -1,20 +1,15 @@
 /**
- * The story for the person who pays: its figures are those of the evaluation, its shares and gaps follow closed forms,
- * and what is not known is said to be so. Cases are constructed; the weights and thicknesses of everyday things are
+ * The story for the person who pays: its figures are those of the evaluation and of its report, and what is not known is said to be so. Cases are constructed; the weights and thicknesses of everyday things are
  * common knowledge.
  */
 import { describe, expect, it } from 'vitest';
 import { reportText } from '../../src/cli/reportText.ts';
 import { type BoreEvaluation, evaluate, type Memory } from '../../src/evaluate.ts';
 import { inClips, inSheets } from '../../src/figures/everyday.ts';
-import { seatedOn } from '../../src/figures/seated.ts';
 import { type Story, storyOf } from '../../src/figures/story.ts';
 import { addSurvey, setBushingOutside, setDecision, setStage } from '../../src/job/edits.ts';
 import type { Job } from '../../src/job/schema.ts';
 import { demoJobs } from '../../src/practice/demos.ts';
-import { FACTS, madeSurvey } from '../fixtures/evaluation.ts';
-
-const THOU = 0.0254;
 
 const told = (story: Story) =>
   story.steps.map(({ say, more }) => [say, ...more].join(' ')).join(' ');
@@ -61,6 +56,20 @@ describe.each(demoJobs())('$file', ({ job }) => {
       const grams = /likely (\S+) g/i.exec(told(story))?.[1];
       expect(grams, bore.name).toBeDefined();
       expect(report).toContain(`likely ${grams} g`);
+    }
+  });
+
+  it('says the share of the seat that was worked out, to the digits of its doubt', () => {
+    for (const { story, bore } of stories) {
+      const { seen: last } = story.chapters.after ?? story.chapters.work!;
+      const { likely, least, most } = last.seating!.hand!;
+      const done = story.steps[3]!;
+      const text = [done.say, ...done.more].join(' ');
+      const said = Number(/about (\d+) % of its seat/.exec(text)?.[1] ?? 100) / 100;
+      // Rounded to its doubt: half of the way from least to most, or half of one per cent.
+      const half = Math.max((most - least) / 2, 0.005);
+      expect(Math.abs(said - likely), bore.name).toBeLessThanOrEqual(half + 1e-9);
+      expect(/ % of its seat|all, or as good as all, of its seat/.test(text)).toBe(true);
     }
   });
 
@@ -164,63 +173,6 @@ describe('what is not known is said', () => {
   it('left as it is where that was decided', () => {
     const job = setDecision(demo('elevator'), 'f1', { way: 'leave' });
     expect(storyFrom(job).story.steps[2]!.say).toContain('We leave the metal as it is');
-  });
-});
-
-describe('the share of the seat that a bushing touches', () => {
-  const facts = (room: number) => ({
-    ...FACTS,
-    keepouts: [],
-    bushingOutside: { mm: 50.7492 + 2 * room, from: 'typed' as const },
-  });
-  const oval = (amount: number, sd = 0) =>
-    madeSurvey({
-      deviation: (theta) => amount * Math.cos(2 * theta),
-      sd: () => sd,
-      columns: 720,
-      rows: 9,
-    });
-
-  it.each([0.2, 0.55, 0.9])(
-    'of a pure oval is 1 - acos(room / amount) / pi: room %f of it',
-    (c) => {
-      const found = seatedOn(oval(4 * THOU), facts(4 * THOU * c))!;
-      // 720 columns; each of the four edges is placed to half of one.
-      expect(Math.abs(found.share - (1 - Math.acos(c) / Math.PI))).toBeLessThanOrEqual(
-        (4 * 0.5) / 720,
-      );
-      expect(found.gap!.mm).toBeCloseTo(4 * THOU * (1 - c), 12);
-      expect(Math.abs(Math.sin(found.gap!.theta))).toBeLessThan(1e-9);
-    },
-  );
-
-  it('is all of a true bore, and none where the bushing is loose', () => {
-    expect(seatedOn(oval(0), facts(THOU))).toMatchObject({
-      share: 1,
-      least: 1,
-      most: 1,
-      gap: null,
-    });
-    expect(seatedOn(oval(0), facts(-THOU))).toMatchObject({ share: 0, least: 0, most: 0 });
-  });
-
-  it('is bounded by the wall a give-or-take farther out or in', () => {
-    const [amount, sd, room] = [4 * THOU, 0.5 * THOU, 2 * THOU];
-    const found = seatedOn(oval(amount, sd), facts(room))!;
-    const share = (c: number) => 1 - Math.acos(c) / Math.PI;
-    expect(Math.abs(found.least - share((room - 2 * sd) / amount))).toBeLessThanOrEqual(2 / 720);
-    expect(Math.abs(found.most - share((room + 2 * sd) / amount))).toBeLessThanOrEqual(2 / 720);
-  });
-
-  it('counts no wall beyond the seat', () => {
-    const half = madeSurvey({ deviation: (_, z) => (z > 22.3 ? THOU : 0), sd: () => 0 });
-    const found = seatedOn(half, { ...facts(0.5 * THOU), seats: [{ from: 0, to: 22.2 }] })!;
-    expect(found.share).toBe(1);
-  });
-
-  it('is not known without a bushing', () => {
-    const none = { mm: Number.NaN, from: 'missing' as const };
-    expect(seatedOn(oval(0), { ...FACTS, bushingOutside: none })).toBeNull();
   });
 });
 

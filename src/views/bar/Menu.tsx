@@ -5,6 +5,7 @@ import type { Feature, Units } from '../../job/schema.ts';
 import { attempt } from '../../store/attempt.ts';
 import { demos } from '../../store/demos.ts';
 import { chooseFile, openDemo, saveFile } from '../../store/files.ts';
+import { openGallery } from '../../store/gallery.ts';
 import { jobStore } from '../../store/job.ts';
 import { say, usePage } from '../../store/page.ts';
 import { useSession } from '../../store/session.ts';
@@ -39,6 +40,9 @@ export function Menu({ close }: MenuProps) {
           {text}
         </button>
       ))}
+      <button type="button" onClick={act(() => openGallery())}>
+        Wear patterns
+      </button>
       <h2>Demo jobs</h2>
       {demos.map((demo) => (
         <button key={demo.name} type="button" onClick={act(() => void openDemo(demo))}>

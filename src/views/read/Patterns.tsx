@@ -1,8 +1,10 @@
 /** What wore: each pattern with its evidence, likely causes and what to look at next; or why none is named. */
 
 import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
+import { entryOf } from '../../figures/galleryMatch.ts';
 import { adviceOf, type PatternSaid, whatWore } from '../../figures/patternWords.ts';
 import type { Units } from '../../job/schema.ts';
+import { galleryHash } from '../../store/gallery.ts';
 import { Words } from '../parts/Words.tsx';
 
 export interface PatternsProps {
@@ -40,7 +42,8 @@ function OnePattern({ said }: { readonly said: PatternSaid }) {
         <Words text={said.evidence} />
       </p>
       <p className="soft">
-        <Words text={adviceOf(said).join(' ')} />
+        <Words text={adviceOf(said).join(' ')} />{' '}
+        <a href={galleryHash(entryOf(said.name))}>See it among the wear patterns</a>
       </p>
     </div>
   );

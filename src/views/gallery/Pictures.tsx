@@ -1,0 +1,152 @@
+/** A made-up pattern beside the bore at hand: cut across, along the depth, and rolled out, in one scale of colours. */
+import { useId, useMemo, useRef } from 'react';
+import { FlatMap } from '../../drawings/FlatMap.tsx';
+import { TwoEarsView } from '../../drawings/MiniWearView.tsx';
+import { ProfileView } from '../../drawings/ProfileView.tsx';
+import { SectionView } from '../../drawings/SectionView.tsx';
+import type { BoreFacts, SurveyEvaluation } from '../../evaluate.ts';
+import { matchWords } from '../../figures/galleryMatch.ts';
+import { sharedScale } from '../../figures/heldAgainst.ts';
+import { type MapFigure, mapFigure } from '../../figures/map.ts';
+import { mapFrame } from '../../figures/mapFrame.ts';
+import { profileFigure } from '../../figures/profileFigure.ts';
+import { sectionFigure } from '../../figures/sectionFigure.ts';
+import type { Steps } from '../../figures/steps.ts';
+import { formatDepth } from '../../job/units.ts';
+import { madeBore } from '../../practice/madeBore.ts';
+import type { MadePattern, Scale } from '../../practice/patterns.ts';
+import { useTheme } from '../../store/theme.ts';
+import { Words } from '../parts/Words.tsx';
+import { useSize } from '../useSize.ts';
+import type { Held } from './useHeld.ts';
+
+export interface PicturesProps {
+  readonly pattern: MadePattern;
+  readonly scale: Scale;
+  readonly held: Held;
+}
+
+export function Pictures({ pattern, scale, held }: PicturesProps) {
+  const theme = useTheme(({ shown }) => shown);
+  const made = useMemo(
+    () => madeBore(pattern.truth(scale), scale.radius, scale.length),
+    [pattern, scale],
+  );
+  const { own, units } = held;
+  const shared = useMemo(
+    () => sharedScale([made.survey, ...(own === null ? [] : [own.counted.survey])], units),
+    [made, own, units],
+  );
+  if (pattern.usual === 0) {
+    const words =
+      'Two ears cut along their depth, their axes out of line: the straight bar touches above in one and below in the other';
+    return (
+      <figure className="gallery-ears">
+        <TwoEarsView theme={theme} words={words} />
+        <figcaption>
+          Each bore is good by itself. The straight bar touches where the rings are, and a pin as
+          thick as the bores does not go through. Drawn far more out of line than in life.
+        </figcaption>
+      </figure>
+    );
+  }
+  const cuts = pattern.cuts.map((share) => share * scale.length);
+  const common = { ...shared, cuts, units };
+  return (
+    <div className="gallery-pictures">
+      <Side head="Made up" {...common} survey={made.survey} facts={made.facts} />
+      {own !== null && (
+        <Side
+          head={`This bore, “${own.bench.surveySeen.name}”`}
+          {...common}
+          survey={own.counted.survey}
+          facts={{ ...own.bench.boreSeen.facts, keepouts: [] }}
+        />
+      )}
+      <p className="gallery-match">
+        Both are counted from the size when new
+        {own === null ? '' : NEW_SIZE[own.counted.from]}, per side; wear drawn {shared.exaggeration}{' '}
+        times. Teal and broken lines: worn away. Copper and unbroken lines: metal stands proud.{' '}
+        {own !== null && (
+          <b>
+            <Words
+              text={matchWords(pattern.name, own.bench.surveySeen, own.bench.boreSeen, units)}
+            />
+          </b>
+        )}
+      </p>
+    </div>
+  );
+}
+
+/** Where the new size of the bore at hand is from. */
+const NEW_SIZE = {
+  stated: '',
+  bushing: ' (this bore’s is taken from its bushing)',
+  narrowest: ' (this bore’s is not written down: its narrowest place stands for it)',
+} as const;
+
+interface SideProps {
+  readonly head: string;
+  readonly survey: SurveyEvaluation;
+  readonly facts: BoreFacts;
+  readonly units: Held['units'];
+  readonly steps: Steps;
+  readonly exaggeration: number;
+  readonly cuts: readonly number[];
+}
+
+/** Widths of the drawings, px. */
+const SECTION = 168;
+const PROFILE = { width: 222, height: 168 } as const;
+
+function Side({ head, survey, facts, units, steps, exaggeration, cuts }: SideProps) {
+  const theme = useTheme(({ shown }) => shown);
+  const id = useId();
+  const room = useRef<HTMLElement>(null);
+  const { width } = useSize(room);
+  const map = useMemo(
+    () => plain(mapFigure(survey, facts, units, Math.PI, steps)),
+    [survey, facts, units, steps],
+  );
+  const profile = useMemo(() => profileFigure(survey, facts, units), [survey, facts, units]);
+  return (
+    <figure className="gallery-side" ref={room}>
+      <figcaption>{head}</figcaption>
+      <div className="gallery-cuts">
+        {cuts.map((z) => {
+          const section = sectionFigure(survey, z, exaggeration);
+          const depth = `${formatDepth(z, units)} deep`;
+          return (
+            section && (
+              <div key={z}>
+                <SectionView
+                  section={section}
+                  theme={theme}
+                  size={SECTION}
+                  depth={depth}
+                  at={null}
+                />
+                <p>{depth}</p>
+              </div>
+            )
+          );
+        })}
+        {profile !== null && (
+          <div>
+            <ProfileView profile={profile} theme={theme} {...PROFILE} at={null} />
+            <p>size along the depth, across</p>
+          </div>
+        )}
+      </div>
+      {map !== null && width > 0 && (
+        <FlatMap map={map} frame={mapFrame(map, width, 260)} theme={theme} id={id} />
+      )}
+    </figure>
+  );
+}
+
+/** The wall alone: where to grind and where to read next is no matter here. */
+function plain(map: MapFigure | null): MapFigure | null {
+  return map && { ...map, sure: [], possible: [], next: [], seats: [], marks: [] };
+}
