@@ -41,7 +41,15 @@ export function countedFromNew(
         centreRule: 'by-hand',
         assumed: survey.target?.assumed ?? null,
       },
-      removal: { deviation, sd, likely: deviation, sure: deviation, possible: deviation, ...none },
+      removal: {
+        deviation,
+        sd,
+        likely: deviation,
+        sure: deviation,
+        possible: deviation,
+        firstPass: deviation,
+        ...none,
+      },
     },
   };
 }

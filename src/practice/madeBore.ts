@@ -43,7 +43,15 @@ export function madeBore(truth: Truth, radius: number, length: number): MadeBore
         centreRule: 'by-hand',
         assumed: null,
       },
-      removal: { deviation, sd: known, likely: known, sure: known, possible: known, ...none },
+      removal: {
+        deviation,
+        sd: known,
+        likely: known,
+        sure: known,
+        possible: known,
+        firstPass: known,
+        ...none,
+      },
     },
   };
 }

@@ -11,6 +11,7 @@ import { type MapFigure, mapFigure } from '../../figures/map.ts';
 import { mapFrame } from '../../figures/mapFrame.ts';
 import { profileFigure } from '../../figures/profileFigure.ts';
 import { sectionFigure } from '../../figures/sectionFigure.ts';
+import { sectionWords } from '../../figures/sectionWords.ts';
 import type { Steps } from '../../figures/steps.ts';
 import { formatDepth } from '../../job/units.ts';
 import { madeBore } from '../../practice/madeBore.ts';
@@ -115,19 +116,20 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts }: SidePro
       <figcaption>{head}</figcaption>
       <div className="gallery-cuts">
         {cuts.map((z) => {
-          const section = sectionFigure(survey, z, exaggeration);
-          const depth = `${formatDepth(z, units)} deep`;
+          const found = sectionFigure(survey, z, exaggeration);
+          // The circles of a plan are no matter here.
+          const section = found && { ...found, circles: [] };
           return (
             section && (
               <div key={z}>
                 <SectionView
                   section={section}
+                  words={sectionWords(section, units)}
                   theme={theme}
                   size={SECTION}
-                  depth={depth}
                   at={null}
                 />
-                <p>{depth}</p>
+                <p>{formatDepth(z, units)} deep</p>
               </div>
             )
           );
