@@ -66,16 +66,20 @@ interface HeadsProps {
 /** Room between two things of the line over the map, and the size of its words, px. */
 const APART = 8;
 const HEAD = 13;
-const WORD = 0.47 * HEAD;
+const WORD = 0.46 * HEAD;
 /** A map narrower than this has short words over it. */
 const ROOMY = 420;
 
 /** The line over the map: which way it is seen, its unit, and a flag on the edge where the load pulls. */
 function Heads({ map, frame, palette }: HeadsProps) {
   const { left, top, across } = frame;
-  const seen = across > ROOMY ? `rim · ${map.face}` : map.face;
-  const unit = `${MAP_UNIT_NAME[map.units]} per side${stretchWords(frame.stretch)}`;
   const flag = map.load === null ? null : flagAt(map.load * frame.scaleX, across);
+  const room = across - (flag === null ? 0 : flag.to - flag.from + APART) - APART;
+  const perSide = `${MAP_UNIT_NAME[map.units]} per side`;
+  const stretched = `${perSide}${stretchWords(frame.stretch)}`;
+  const roomy = (words: string) => (map.face.length + words.length) * WORD <= room;
+  const seen = across > ROOMY ? `rim · ${map.face}` : map.face;
+  const unit = roomy(stretched) ? stretched : perSide;
   const [from, to] = clearOf(flag, seen.length * WORD, unit.length * WORD, across);
   return (
     <g fontFamily={WORDS} fontSize={HEAD}>

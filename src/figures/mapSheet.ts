@@ -23,6 +23,8 @@ export interface MapSheet {
 
 /** Heights and widths that a strip can be read in, and the line of words under the lower one. */
 const LEAST_BELOW = 50;
+const USUAL_BELOW = 0.2;
+const MOST_USUAL = 110;
 const MOST_BELOW = 0.8;
 const WORDS = 20;
 const LEAST_BESIDE = 92;
@@ -38,13 +40,14 @@ const BESIDE_FROM = 470;
 export function mapSheet(map: Frame, width: number, height: number): MapSheet {
   const hasBelow = height >= BELOW_FROM;
   const hasBeside = width >= BESIDE_FROM;
+  const least = held(USUAL_BELOW * height, LEAST_BELOW, MOST_USUAL);
   const frame = mapFrame(
     map,
     width - (hasBeside ? LEAST_BESIDE + GAP : 0),
-    height - (hasBelow ? LEAST_BELOW + WORDS : 0),
+    height - (hasBelow ? least + WORDS : 0),
     PRESS,
   );
-  const low = held(height - frame.height - WORDS, LEAST_BELOW, MOST_BELOW * frame.down);
+  const low = held(height - frame.height - WORDS, least, MOST_BELOW * frame.down);
   const side = held(width - frame.width - GAP, LEAST_BESIDE, MOST_BESIDE * frame.across);
   return {
     frame,

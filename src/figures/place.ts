@@ -22,7 +22,7 @@ export const KEEPOUT_NAMES: Readonly<Record<Keepout['kind'], string>> = {
 };
 
 /**
- * One line for a place: `3:00, 0.40 in deep: take off 0.0031 per side, give or take 0.0004`.
+ * One line for a place: `3:00, 0.40 in deep: take off 0.0031 in per side, give or take 0.0004`.
  *
  * The give-or-take is two standard deviations. Where no target is known the deviation is from the average
  * round, and the line says so. Nothing of the wall known there: `not known`.
@@ -43,11 +43,12 @@ function sayDeviation(wall: Wall, place: Place, units: Units): string {
   const { deviation, give } = wallAt(wall, place.theta, place.z);
   if (!Number.isFinite(deviation)) return 'not known';
   const decimals = decimalsFor(give, units);
-  const text = inUnits(Math.abs(deviation), units).toFixed(decimals);
+  const figure = inUnits(Math.abs(deviation), units).toFixed(decimals);
+  const text = `${figure} ${units}`;
   const doubt = Number.isFinite(give)
     ? `, give or take ${inUnits(give, units).toFixed(decimals)}`
     : '';
-  if (Number(text) === 0)
+  if (Number(figure) === 0)
     return `${wall.about === 'target' ? 'on size' : 'as the average round'}${doubt}`;
   return `${sayAmount(deviation, text, wall.about)}${doubt}`;
 }

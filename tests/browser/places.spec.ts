@@ -64,7 +64,7 @@ function frameOf(page: Page) {
 /** Clock in radians, depth and signed deviation in mm, and its last digit, as a sentence says them. */
 function told(sentence: string) {
   const found =
-    /^(\d+):(\d\d), ([\d.]+) in deep: (?:(take off) ([\d.]+) per side|([\d.]+) per side short|on size)/.exec(
+    /^(\d+):(\d\d), ([\d.]+) in deep: (?:(take off) ([\d.]+) in per side|([\d.]+) in per side short|on size)/.exec(
       sentence,
     );
   if (found === null) throw new Error(`no place in “${sentence}”`);
@@ -104,19 +104,27 @@ async function painted(canvas: Locator, theta: number, z: number) {
   }).toPass({ intervals: [20, 40, 80, 160, 320], timeout: 10_000 });
 }
 
-/** The marked cell's own row and column, read from the table's heads: depth in mm, clock of the pair's first end. */
-function nearCell(page: Page) {
+/**
+ * What the page shows of the place, read at once: the sentence, the middle of the map's ring, the ray of the cut across,
+ * the line of the size along, and the marked cell's row and column with the table's heads (depths in inches, the hour of
+ * each pair's first end).
+ */
+function shownOf(page: Page) {
   return page.evaluate(() => {
-    const cell = document.querySelector('td[data-near="true"]');
-    const table = cell?.closest('table');
-    if (!(cell instanceof HTMLTableCellElement) || !table) return null;
+    const cell = document.querySelector('td[data-near="true"]') as HTMLTableCellElement;
+    const table = cell.closest('table')!;
+    const ring = document.querySelector('.map-cursor circle')!.getBoundingClientRect();
+    const figure = (name: string) =>
+      Number(document.querySelector(`[data-${name}]`)!.getAttribute(`data-${name}`));
+    const heads = (where: string) =>
+      [...table.querySelectorAll(where)].map((th) => Number.parseFloat(th.textContent));
     return {
-      depths: [...table.querySelectorAll('tbody th')].map((th) =>
-        Number.parseFloat(th.textContent),
-      ),
-      clocks: [...table.querySelectorAll('thead th')]
-        .slice(1)
-        .map((th) => Number.parseFloat(th.textContent)),
+      sentence: document.querySelector('.drawing-readout')!.textContent,
+      ring: { x: ring.x + ring.width / 2, y: ring.y + ring.height / 2 },
+      ray: figure('ray'),
+      deep: figure('depth'),
+      depths: heads('tbody th'),
+      clocks: heads('thead th').slice(1),
       row: (cell.parentElement as HTMLTableRowElement).sectionRowIndex,
       column: cell.cellIndex - 1,
     };
@@ -138,7 +146,6 @@ test('fifty places of the map are the same place everywhere, and eight of the dr
   await expect.poll(() => canvas.getAttribute('data-frames').then(Number)).toBeGreaterThan(0);
   const frame = await frameOf(page);
   const length = survey.surface!.grid.z.at(-1)!;
-  const readout = page.locator('.drawing-readout');
   const next = numbers(20250);
   for (let i = 0; i < PLACES; i++) {
     const x = Math.round(frame.x + next() * frame.width);
@@ -148,24 +155,20 @@ test('fifty places of the map are the same place everywhere, and eight of the dr
     const z = length * Math.min(1, Math.max(0, (y - frame.y) / frame.height));
     await page.mouse.move(x, y);
     await painted(canvas, theta, z);
-    agrees(survey, (await readout.textContent())!, theta, z);
-    const ring = page.locator('.map-cursor circle').first();
-    const box = (await ring.boundingBox())!;
-    expect(Math.abs(box.x + box.width / 2 - x)).toBeLessThan(1);
-    expect(Math.abs(box.y + box.height / 2 - y)).toBeLessThan(1);
-    const ray = Number(await page.locator('[data-ray]').getAttribute('data-ray'));
-    expect(apart(ray, theta)).toBeLessThanOrEqual(0.005 + 1e-6);
-    const deep = Number(await page.locator('[data-depth]').getAttribute('data-depth'));
-    expect(Math.abs(deep * IN - z)).toBeLessThanOrEqual(0.005 * IN + 1e-6);
-    const near = (await nearCell(page))!;
-    expect(near.row).toBe(least(near.depths, (depth) => Math.abs(depth * IN - z)));
+    const shown = await shownOf(page);
+    agrees(survey, shown.sentence, theta, z);
+    expect(Math.abs(shown.ring.x - x)).toBeLessThan(1);
+    expect(Math.abs(shown.ring.y - y)).toBeLessThan(1);
+    expect(apart(shown.ray, theta)).toBeLessThanOrEqual(0.005 + 1e-6);
+    expect(Math.abs(shown.deep * IN - z)).toBeLessThanOrEqual(0.005 * IN + 1e-6);
+    expect(shown.row).toBe(least(shown.depths, (depth) => Math.abs(depth * IN - z)));
     const half = (hour: number) => {
       const a = apart((hour * TURN) / 12, theta);
       return Math.min(a, Math.PI - a);
     };
     // Half way between two pairs either may be marked.
-    const best = Math.min(...near.clocks.map(half));
-    expect(half(near.clocks[near.column]!)).toBeLessThan(best + 1e-6);
+    const best = Math.min(...shown.clocks.map(half));
+    expect(half(shown.clocks[shown.column]!)).toBeLessThan(best + 1e-6);
   }
   await backFromTheDrawing(page, survey, canvas);
 });

@@ -10,16 +10,16 @@ const say = (made: Made, theta = Math.PI / 2, z = 0.4 * IN, units: 'in' | 'mm' =
 describe('a place in one line', () => {
   it('says what to take off, per side, and how sure that is', () => {
     expect(say({ deviation: () => -0.0031 * IN, sd: () => 0.0002 * IN })).toBe(
-      '3:00, 0.40 in deep: take off 0.0031 per side, give or take 0.0004',
+      '3:00, 0.40 in deep: take off 0.0031 in per side, give or take 0.0004',
     );
   });
 
   it('says what is missing', () => {
     expect(say({ deviation: () => 0.0041 * IN, sd: () => 0.0002 * IN }, 4.5 * (Math.PI / 6))).toBe(
-      '4:30, 0.40 in deep: 0.0041 per side short, give or take 0.0004',
+      '4:30, 0.40 in deep: 0.0041 in per side short, give or take 0.0004',
     );
     expect(say({ deviation: () => 0.079, sd: () => 0.002 }, Math.PI, 10.2, 'mm')).toBe(
-      '6:00, 10.2 mm deep: 0.079 per side short, give or take 0.004',
+      '6:00, 10.2 mm deep: 0.079 mm per side short, give or take 0.004',
     );
   });
 
@@ -31,7 +31,7 @@ describe('a place in one line', () => {
 
   it('shows no digit that the give-or-take does not allow', () => {
     expect(say({ deviation: () => -0.00312 * IN, sd: () => 0.00205 * IN })).toBe(
-      '3:00, 0.40 in deep: take off 0.003 per side, give or take 0.004',
+      '3:00, 0.40 in deep: take off 0.003 in per side, give or take 0.004',
     );
     expect(decimalsFor(0.0012 * IN, 'in')).toBe(4);
     expect(decimalsFor(0.0031 * IN, 'in')).toBe(3);
@@ -55,7 +55,7 @@ describe('a place in one line', () => {
   it('compares with the average round before a bushing is named', () => {
     const made = { deviation: (theta: number) => 0.05 * Math.cos(2 * theta), target: false };
     expect(say({ ...made, sd: () => 0.001 }, 0, 10, 'mm')).toBe(
-      '12:00, 10.0 mm deep: 0.050 per side larger than the average round, give or take 0.002',
+      '12:00, 10.0 mm deep: 0.050 mm per side larger than the average round, give or take 0.002',
     );
     expect(say({ ...made, sd: () => 0.001 }, Math.PI / 2, 10, 'mm')).toContain('smaller than');
   });

@@ -146,6 +146,14 @@ describe('its figures', () => {
     }
   });
 
+  it('the fitted line is the shape drawn out, as steep as its taper and through the means', () => {
+    const found = profile(survey(SHAPES.taper, depths, 1));
+    const [first, last] = [found.fitted[0]!, found.fitted.at(-1)!];
+    expect([first.z, last.z]).toEqual([0, LENGTH]);
+    expect((last.diameter - first.diameter) / LENGTH).toBeCloseTo(found.taper, 9);
+    expect(profile(survey(SHAPES.taper, [10, 30], 1)).fitted).toEqual([]);
+  });
+
   it('a step lies between the depths on either side of it, as high as it is', () => {
     for (let seed = 1; seed <= 10; seed++) {
       const found = profile(survey(SHAPES.step, depths, seed));

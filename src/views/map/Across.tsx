@@ -10,13 +10,13 @@ import { wallAt } from '../../figures/wall.ts';
 import { useSession } from '../../store/session.ts';
 import { PointArea } from './PointArea.tsx';
 import type { SheetProps } from './sheetProps.ts';
+import { heightOfWords } from './wordsRoom.ts';
 
 const LEAST_PICTURE = 100;
 /** Words go beside a picture that keeps this size, px. */
 const LEAST_BESIDE = 170;
-/** Room for the words beside the picture, and under it: the sentence, and where it is high the key as well. */
+/** Room for the words beside the picture; under it the key comes only where it is high. */
 const WORDS_WIDE = 180;
-const WORDS_HIGH = 58;
 const KEY_HIGH = 100;
 const KEY_FROM = 400;
 
@@ -33,7 +33,8 @@ export function Across({ survey, map, wall, theme, exaggeration, width, height }
   if (section === null || words === null) return null;
   const wide = width >= Math.min(height, LEAST_BESIDE) + WORDS_WIDE;
   const keyed = wide ? height >= 130 : height >= KEY_FROM;
-  const under = WORDS_HIGH + (keyed ? KEY_HIGH : 0);
+  const said = words.short(exaggeration);
+  const under = heightOfWords(said, width) + (keyed ? KEY_HIGH : 0);
   const size = Math.round(
     Math.max(
       LEAST_PICTURE,
@@ -72,7 +73,7 @@ export function Across({ survey, map, wall, theme, exaggeration, width, height }
         />
       </PointArea>
       <figcaption>
-        <p>{words.short(exaggeration)}</p>
+        <p>{said}</p>
         {keyed && <CircleKey circles={words.circles} theme={theme} />}
       </figcaption>
     </figure>

@@ -9,6 +9,7 @@ import { inUnits, MM_PER_INCH } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
 import { PointArea } from './PointArea.tsx';
 import type { SheetProps } from './sheetProps.ts';
+import { heightOfWords } from './wordsRoom.ts';
 
 /** The arrow that goes to the right goes inward, as the depth does here. */
 const KEYS: Readonly<Record<string, string>> = {
@@ -18,10 +19,8 @@ const KEYS: Readonly<Record<string, string>> = {
   End: 'End',
   Escape: 'Escape',
 };
-const WORDS_HIGH = 44;
-/** From this height on there is room to say what the lines are. */
-const EXPLAINED = 250;
-const EXPLAINED_HIGH = 84;
+/** The picture keeps this height before there are more words than the sentence. */
+const PICTURE = 150;
 
 export function Along({ survey, facts, map, theme, width, height }: SheetProps) {
   const { units } = map;
@@ -30,6 +29,9 @@ export function Along({ survey, facts, map, theme, width, height }: SheetProps) 
   if (profile === null) return null;
   const sentence = profileSentence(survey, cursor?.z ?? null, units);
   const across = Math.round(width);
+  const whole = `${sentence} ${lineWords(profile)}`;
+  const words = height - heightOfWords(whole, width) >= PICTURE ? whole : sentence;
+  const high = Math.max(76, Math.round(height - heightOfWords(words, width)));
   return (
     <figure className="sheet-figure" data-words="below" style={{ width, height }}>
       <PointArea
@@ -48,19 +50,11 @@ export function Along({ survey, facts, map, theme, width, height }: SheetProps) 
           profile={profile}
           theme={theme}
           width={across}
-          height={Math.max(
-            90,
-            Math.round(height - (height >= EXPLAINED ? EXPLAINED_HIGH : WORDS_HIGH)),
-          )}
+          height={high}
           at={cursor === null ? null : inUnits(cursor.z, units)}
         />
       </PointArea>
-      <figcaption>
-        <p>
-          {sentence}
-          {height >= EXPLAINED && <> {lineWords(profile)}</>}
-        </p>
-      </figcaption>
+      <figcaption>{words}</figcaption>
     </figure>
   );
 }

@@ -65,7 +65,7 @@ export function MapStrips({ wall, map, sheet, theme, cursor, id }: Props) {
           <text x={below.left} y={below.top + below.height + 15} fill={inkSoft}>
             {cursor === null
               ? 'Point at the map: its profile comes here.'
-              : `round the clock, ${formatDepth(cursor.z, units)} deep`}
+              : `${below.width > 280 ? 'round the clock, ' : ''}${formatDepth(cursor.z, units)} deep`}
           </text>
           <text
             x={below.left + below.width}

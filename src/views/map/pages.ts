@@ -28,9 +28,11 @@ const PAIR = 620;
 const STACK = 520;
 /** Widths that the cut across is drawn beside the map in, and the size along. */
 const LEAST_ACROSS = 236;
-const LEAST_ALONG = 330;
+const LEAST_ALONG = 310;
 /** The size along goes under a narrow map from this height on. */
-const LEAST_UNDER = 130;
+const LEAST_UNDER = 132;
+/** From this height on that room is kept for it. */
+const UNDER = 400;
 
 export const PAGE_NAMES: Readonly<Record<Page, string>> = {
   map: 'Map',
@@ -54,7 +56,7 @@ export function laidOut(map: Frame, page: Page, width: number, height: number): 
   if (pages.length === 0 && width < ALL) return stacked(map, width, height);
   const none: Laid = { flow: 'row', map: null, across: null, along: null };
   if (pages.length === 0) {
-    const across = Math.max(LEAST_ACROSS, Math.min(height - 50, 0.25 * width));
+    const across = Math.max(LEAST_ACROSS, Math.min(height - 50, 0.22 * width));
     const sheet = mapSheet(map, width - across - LEAST_ALONG - 2 * GAP, height);
     const along = width - sheet.width - across - 2 * GAP;
     return {
@@ -69,7 +71,8 @@ export function laidOut(map: Frame, page: Page, width: number, height: number): 
   if (shown === 'along') return { ...none, along: { width, height } };
   if (shown === 'sections') return { ...none, ...pair(width, height) };
   const beside = width >= BESIDE ? LEAST_ACROSS + GAP : 0;
-  const sheet = mapSheet(map, width - beside, height);
+  const held = beside === 0 && height >= UNDER ? LEAST_UNDER + GAP : 0;
+  const sheet = mapSheet(map, width - beside, height - held);
   const rest = width - sheet.width - GAP;
   if (rest >= LEAST_ACROSS) return { ...none, map: sheet, across: { width: rest, height } };
   const under = height - sheet.height - GAP;

@@ -129,7 +129,11 @@ function Parts({ bore, survey, units, map, wall, piece, theme, room, other }: Pa
           }
         />
       )}
-      {!drawable && small && <Pages names={SMALL_PAGES} {...pages} />}
+      {!drawable && small && (
+        <div className="drawing-controls">
+          <Pages names={SMALL_PAGES} {...pages} />
+        </div>
+      )}
       {!small && sheet}
       {room.kind !== 'tall' && foot}
     </>

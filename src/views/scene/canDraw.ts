@@ -1,6 +1,6 @@
 /** Whether this browser draws in three dimensions. */
 export const NO_SCENE =
-  'This browser draws nothing in three dimensions (it has no WebGL). The flat sheets show all the same wear.';
+  'No drawing in three dimensions here (the browser has no WebGL): the flat sheets show all the same wear.';
 
 let known: boolean | null = null;
 
