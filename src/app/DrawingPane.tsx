@@ -4,6 +4,8 @@ import type { Bench } from '../store/bench.ts';
 import { usePage } from '../store/page.ts';
 import { useTheme } from '../store/theme.ts';
 import { useUnhurriedBench } from '../store/useBench.ts';
+import { CompareBand } from '../views/compare/CompareBand.tsx';
+import { useDrawnPair, usePair } from '../views/compare/useCompared.ts';
 import { Icon } from '../views/parts/Icon.tsx';
 import type { Worked } from '../views/plan/worked.ts';
 import { SectionLinks } from '../views/SectionLinks.tsx';
@@ -84,15 +86,18 @@ function OutsideShown({ bench: { boreSeen, surveySeen, job } }: { readonly bench
 function Shown({ bench }: { readonly bench: Worked }) {
   const theme = useTheme(({ shown }) => shown);
   const { drawn, other } = useOtherReading(bench);
+  const pair = usePair(bench);
+  const compared = useDrawnPair(pair, bench);
   return (
     <>
       <OtherBand bench={bench} />
+      <CompareBand pair={pair} />
       <Drawing
         bore={bench.boreSeen}
-        survey={drawn}
+        survey={compared ?? drawn}
         units={bench.job.units}
         theme={theme}
-        other={other}
+        other={compared === null ? other : null}
       />
     </>
   );

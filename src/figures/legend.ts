@@ -32,6 +32,10 @@ const WORDS: Readonly<Record<Wall['about'], { high: Side; low: Side }>> = {
     high: { words: 'smaller than average', short: 'smaller' },
     low: { words: 'larger', short: 'larger' },
   },
+  change: {
+    high: { words: '− closed in or built up', short: '− closed' },
+    low: { words: '+ metal gone', short: '+ gone' },
+  },
 };
 
 export function legendFigure(steps: Steps, theme: Theme, about: Wall['about']): LegendFigure {

@@ -12,8 +12,8 @@ import { doubtField } from './mesh.ts';
 import { KEEPOUT_NAMES } from './place.ts';
 import { resample, type Sampled, turned } from './sample.ts';
 import { signedText } from './signed.ts';
-import { chooseSteps, middleOfField, type Steps, type Units, usualRange } from './steps.ts';
-import { rangeOf, type Wall, wallOf } from './wall.ts';
+import type { Steps, Units } from './steps.ts';
+import { stepsOf, type Wall, wallOf } from './wall.ts';
 
 export type Rings = readonly (readonly Point[])[];
 
@@ -133,21 +133,6 @@ function zonesOf(
     .filter(({ text }) => Number(text) !== 0);
 }
 
-const knownSteps = new WeakMap<Wall, Partial<Record<Units, Steps>>>();
-
-/** Contour steps for a wall; the scene and the map use the same. */
-export function stepsOf(wall: Wall, units: Units): Steps {
-  const known = knownSteps.get(wall) ?? {};
-  knownSteps.set(wall, known);
-  known[units] ??= findSteps(wall, units);
-  return known[units];
-}
-
-function findSteps(wall: Wall, units: Units): Steps {
-  const { least, greatest } = rangeOf(wall);
-  return chooseSteps(least, greatest, units, usualRange(wall.deviation), middleOfField(wall.give));
-}
-
 function shading(wall: Wall, steps: Steps, cut: number, frame: Frame) {
   const e = resample(wall.grid, wall.deviation, COLUMNS, ROWS, cut);
   const give = resample(wall.grid, wall.give, COLUMNS, ROWS, cut);
@@ -221,5 +206,9 @@ export function describeMap(map: MapFigure): string {
     (zone) => `${zone.text} at ${hourText(turned(zone.x / map.radius + map.cut))}`,
   );
   const found = zones.length > 0 ? `, ${unit} per side: ${zones.join(', ')}` : '';
-  return `The wall of the bore rolled out, rim on top, ${map.face}${found}.`;
+  const what =
+    map.about === 'change'
+      ? 'How the wall of the bore changed from stage to stage (plus: metal gone), rolled out'
+      : 'The wall of the bore rolled out';
+  return `${what}, rim on top, ${map.face}${found}.`;
 }

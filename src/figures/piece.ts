@@ -3,12 +3,12 @@ import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
 import { fromMiddle } from './bend.ts';
 import { metalAround } from './boss.ts';
 import { type Exaggeration, exaggerations } from './exaggeration.ts';
-import { depthTicks, stepsOf } from './map.ts';
+import { depthTicks } from './map.ts';
 import { type Mark, marksOf, nextMarks, thinned } from './marks.ts';
 import { type WallShape, wallShape } from './mesh.ts';
 import { signedText } from './signed.ts';
 import type { Steps, Units } from './steps.ts';
-import { rangeOf, type Wall, wallOf } from './wall.ts';
+import { scaleOf, stepsOf, type Wall, wallOf } from './wall.ts';
 
 export interface PieceFigure {
   readonly shape: WallShape;
@@ -59,7 +59,7 @@ export function pieceFigure(
   const { radius, length } = wall;
   const steps = stepsOf(wall, units);
   const metal = metalAround(radius, facts.bossOutside.mm);
-  const { least, greatest } = rangeOf(wall);
+  const { least, greatest } = scaleOf(wall);
   const inside = (z: number) => z > 1e-6 && z < length - 1e-6;
   return {
     shape: wallShape(wall, steps.step, cut),

@@ -48,14 +48,22 @@ function sayDeviation(wall: Wall, place: Place, units: Units): string {
   const doubt = Number.isFinite(give)
     ? `, give or take ${inUnits(give, units).toFixed(decimals)}`
     : '';
-  if (Number(figure) === 0)
-    return `${wall.about === 'target' ? 'on size' : 'as the average round'}${doubt}`;
+  if (Number(figure) === 0) return `${NOTHING[wall.about]}${doubt}`;
   return `${sayAmount(deviation, text, wall.about)}${doubt}`;
 }
+
+const NOTHING: Readonly<Record<Wall['about'], string>> = {
+  target: 'on size',
+  average: 'as the average round',
+  change: 'unchanged',
+};
 
 function sayAmount(deviation: number, text: string, about: Wall['about']): string {
   if (about === 'average') {
     return `${text} per side ${deviation < 0 ? 'smaller' : 'larger'} than the average round`;
+  }
+  if (about === 'change') {
+    return deviation < 0 ? `closed in by ${text} per side` : `${text} per side of metal gone`;
   }
   return deviation < 0 ? `take off ${text} per side` : `${text} per side short`;
 }

@@ -79,10 +79,14 @@ export function sectionFigure(
     })
     .filter(({ at }) => at.every(Number.isFinite));
   const meanSize = measuredAt(survey, z)?.meanDiameter ?? sizesAt(survey, z).mean;
-  const circles = [
-    ...averageRound(theta, e, wall.radius, exaggeration, meanSize),
-    ...plugCircles(survey, z, wall, exaggeration),
-  ];
+  // A change has no sizes of its own.
+  const sized = wall.about !== 'change';
+  const circles = !sized
+    ? []
+    : [
+        ...averageRound(theta, e, wall.radius, exaggeration, meanSize),
+        ...plugCircles(survey, z, wall, exaggeration),
+      ];
   const sizes = [
     ...[...rings.outline, ...rings.outer].map(([x, y]) => Math.hypot(x, y)),
     ...circles.map(({ x, y, radius }) => Math.hypot(x, y) + radius),
@@ -94,7 +98,7 @@ export function sectionFigure(
     exaggeration,
     ...rings,
     circles,
-    ...diameters(survey, z, wall.radius, e),
+    ...(sized ? diameters(survey, z, wall.radius, e) : { least: null, greatest: null }),
     give: acrossGive(survey, z),
     touched,
     reach: Math.max(wall.radius, ...sizes),

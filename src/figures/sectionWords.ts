@@ -31,6 +31,7 @@ export function sectionWords(section: SectionFigure, units: Units): SectionWords
   const { bare, plain } = written(units, give);
   const usual = written(units, Number.NaN);
   const depth = `${formatDepth(z, units)} deep`;
+  if (about === 'change') return changeWords(depth);
   const sentence =
     least === null || greatest === null
       ? `Cut across ${depth}: not known there.`
@@ -56,5 +57,16 @@ export function sectionWords(section: SectionFigure, units: Units): SectionWords
         diameter: bare(diameter),
       })),
     ],
+  };
+}
+
+/** Of what changed there from one stage to another: it has no size of its own. */
+function changeWords(depth: string): SectionWords {
+  return {
+    least: '',
+    greatest: '',
+    sentence: `Cut across ${depth}: what changed there; the thin circle is no change, outside it metal is gone.`,
+    short: (exaggeration) => `Cut across ${depth}: what changed, ×${exaggeration}.`,
+    circles: [{ kind: 'wanted', name: 'no change', diameter: '' }],
   };
 }

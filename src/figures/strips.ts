@@ -5,7 +5,7 @@
 import { ticks } from 'd3';
 import { linearAt, turned } from './sample.ts';
 import { MAP_UNIT, middleOfField, type Units } from './steps.ts';
-import { rangeOf, type Wall } from './wall.ts';
+import { scaleOf, type Wall } from './wall.ts';
 
 export interface StripPoint {
   /** mm along the strip: from the map's left edge, or from the rim. */
@@ -32,7 +32,7 @@ const LEAST_RANGE = 1;
 
 /** @returns null where nothing of the wall is known */
 export function stripScale(wall: Wall, units: Units): StripScale | null {
-  const { least, greatest } = rangeOf(wall);
+  const { least, greatest } = scaleOf(wall);
   if (!(least <= greatest)) return null;
   const unit = MAP_UNIT[units];
   const [low, high] = [Math.min(0, least), Math.max(0, greatest)];

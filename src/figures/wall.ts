@@ -6,6 +6,7 @@
  */
 import type { SurveyEvaluation } from '../evaluate.ts';
 import { linearAt } from './sample.ts';
+import { chooseSteps, middleOfField, type Steps, type Units, usualRange } from './steps.ts';
 
 type Surface = NonNullable<SurveyEvaluation['surface']>;
 
@@ -20,7 +21,10 @@ export interface Wall {
   readonly deviation: Float64Array;
   /** Two standard deviations of `deviation`, mm. */
   readonly give: Float64Array;
-  readonly about: 'target' | 'average';
+  /** `change`: of one stage against another; positive where metal is gone. */
+  readonly about: 'target' | 'average' | 'change';
+  /** Walls for whose range colours and exaggeration are chosen; left out: this one. */
+  readonly scaledBy?: readonly Wall[];
 }
 
 const known = new WeakMap<SurveyEvaluation, Wall | null>();
@@ -32,6 +36,11 @@ export function wallOf(survey: SurveyEvaluation): Wall | null {
   const found = findWall(survey);
   known.set(survey, found);
   return found;
+}
+
+/** From now on this is what is drawn of a survey that was put together to be drawn. */
+export function drawAs(survey: SurveyEvaluation, wall: Wall): void {
+  known.set(survey, wall);
 }
 
 function findWall(survey: SurveyEvaluation): Wall | null {
@@ -65,8 +74,51 @@ export function wallAt(wall: Wall, theta: number, z: number): { deviation: numbe
   };
 }
 
+interface Range {
+  readonly least: number;
+  readonly greatest: number;
+}
+
+/** For what colours, contours and exaggeration are chosen, mm. */
+export interface Scale extends Range {
+  /** Without the rarest places. */
+  readonly usual: Range;
+  readonly give: number;
+}
+
+const scales = new WeakMap<Wall, Scale>();
+
+export function scaleOf(wall: Wall): Scale {
+  const found = scales.get(wall) ?? findScale(wall);
+  scales.set(wall, found);
+  return found;
+}
+
+function findScale(wall: Wall): Scale {
+  if (wall.scaledBy === undefined) {
+    const usual = usualRange(wall.deviation);
+    return { ...rangeOf(wall), usual, give: middleOfField(wall.give) };
+  }
+  const all = wall.scaledBy.map(scaleOf);
+  const whole = (ranges: readonly Range[]) => ({
+    least: Math.min(...ranges.map(({ least }) => least)),
+    greatest: Math.max(...ranges.map(({ greatest }) => greatest)),
+  });
+  return {
+    ...whole(all),
+    usual: whole(all.map(({ usual }) => usual)),
+    give: Math.min(...all.map(({ give }) => give)),
+  };
+}
+
+/** Contour steps for a wall; scene, map and words use the same. */
+export function stepsOf(wall: Wall, units: Units): Steps {
+  const { least, greatest, usual, give } = scaleOf(wall);
+  return chooseSteps(least, greatest, units, usual, give);
+}
+
 /** Least and greatest known deviation, mm; both NaN where nothing is known. */
-export function rangeOf(wall: Wall): { least: number; greatest: number } {
+export function rangeOf(wall: Wall): Range {
   let least = Number.POSITIVE_INFINITY;
   let greatest = Number.NEGATIVE_INFINITY;
   for (const e of wall.deviation) {

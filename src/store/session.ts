@@ -43,6 +43,8 @@ export interface Session {
   readonly ghost: number | null;
   /** Share of the way from the shown survey to the ghost that the drawing shows. */
   readonly sweep: number;
+  /** What the drawing shows of two stages: one on its way to the other, or the map of what changed. */
+  readonly compared: 'sweep' | 'change';
   /** Overlays that were switched by hand; one that is not named goes with the section being read. */
   readonly overlays: Readonly<Partial<Record<Overlay, boolean>>>;
   /** Step of the story that the drawing shows; null: none was pointed at. */
@@ -83,6 +85,7 @@ export const FIRST_LOOK: Session = {
   survey: 0,
   ghost: null,
   sweep: 0,
+  compared: 'sweep',
   overlays: {},
   story: null,
   cursor: null,

@@ -1,7 +1,7 @@
 import { bendBoss, bossMesh, WHOLE } from '../../src/figures/boss.ts';
-import { mapFigure, stepsOf } from '../../src/figures/map.ts';
+import { mapFigure } from '../../src/figures/map.ts';
 import { bendWall, wallMesh, wallShape } from '../../src/figures/mesh.ts';
-import { wallOf } from '../../src/figures/wall.ts';
+import { stepsOf, wallOf } from '../../src/figures/wall.ts';
 import { FACTS, madeSurvey } from '../fixtures/evaluation.ts';
 import type { Bench } from './bench.ts';
 

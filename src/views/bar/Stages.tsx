@@ -1,8 +1,10 @@
-/** The stages of the job in a row, in the order that they were measured; and the next one. */
+/** The stages of the job in a row, in the order that they were measured; one beside another, and the next one. */
+import { useEffect, useRef } from 'react';
 import { addSurvey } from '../../job/edits.ts';
 import { surveyName } from '../../job/plan.ts';
 import type { Stage } from '../../job/schema.ts';
 import type { Bench } from '../../store/bench.ts';
+import { compareWith, leaveCompare, showStage } from '../../store/compare.ts';
 import { useSession } from '../../store/session.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Disclosure } from '../parts/Disclosure.tsx';
@@ -12,29 +14,91 @@ const NEXT: readonly Stage[] = ['after-squeezing', 'pass', 'after-build-up', 'fi
 
 export function Stages({ bench }: { readonly bench: Bench }) {
   const { bore, survey } = bench;
-  const look = useSession((session) => session.look);
+  const ghost = useSession((session) => session.ghost);
+  const row = useRef<HTMLOListElement>(null);
+  // Of more stages than there is room for, the one on the bench is in sight.
+  useEffect(() => {
+    const list = row.current;
+    const chip = list?.querySelector<HTMLElement>(`[data-stage="${survey.id}"]`);
+    if (!list || !chip) return;
+    const [from, to] = [chip.offsetLeft - EDGE, chip.offsetLeft + chip.offsetWidth + EDGE];
+    if (from < list.scrollLeft) list.scrollTo({ left: from });
+    else if (to > list.scrollLeft + list.clientWidth)
+      list.scrollTo({ left: to - list.clientWidth });
+  }, [survey.id]);
   return (
     <nav className="stages" aria-label="Stages of the job">
-      <ol>
+      <ol ref={row}>
         {bore.surveys.map(({ id, name }, index) => (
           <li key={id}>
             <button
               type="button"
               className="chip"
+              data-stage={id}
+              data-ghost={index === ghost && id !== survey.id}
               aria-current={id === survey.id ? 'step' : undefined}
-              onClick={() => look({ survey: index, draft: null })}
+              onClick={() => showStage(index)}
             >
               {name}
             </button>
           </li>
         ))}
-        <li>
-          <Disclosure label="Add a stage" buttonClass="chip chip-add" button={<Icon name="plus" />}>
-            {(close) => <NextStages bench={bench} close={close} />}
-          </Disclosure>
-        </li>
       </ol>
+      {bore.surveys.length > 1 && bore.kind !== 'pin' && bore.kind !== 'bushing-outside' && (
+        <div className="stage-compare">
+          <Disclosure
+            label="Compare with another stage"
+            buttonClass="chip chip-add"
+            button={<Icon name="compare" />}
+          >
+            {(close) => <Others bench={bench} close={close} />}
+          </Disclosure>
+        </div>
+      )}
+      <Disclosure label="Add a stage" buttonClass="chip chip-add" button={<Icon name="plus" />}>
+        {(close) => <NextStages bench={bench} close={close} />}
+      </Disclosure>
     </nav>
+  );
+}
+
+/** Room that is kept beside the stage that was scrolled to, px. */
+const EDGE = 24;
+
+/** The stages that the one on the bench can be compared with. */
+function Others({ bench: { bore, survey }, close }: NextStagesProps) {
+  const ghost = useSession((session) => session.ghost);
+  return (
+    <div className="menu">
+      <h2>Compare {survey.name} with</h2>
+      {bore.surveys.map(
+        ({ id, name }, index) =>
+          id !== survey.id && (
+            <button
+              key={id}
+              type="button"
+              aria-current={ghost === index ? 'true' : undefined}
+              onClick={() => {
+                compareWith(index);
+                close();
+              }}
+            >
+              {name}
+            </button>
+          ),
+      )}
+      {ghost !== null && (
+        <button
+          type="button"
+          onClick={() => {
+            leaveCompare();
+            close();
+          }}
+        >
+          back to {survey.name} alone
+        </button>
+      )}
+    </div>
   );
 }
 

@@ -8,6 +8,7 @@ const PATHS = {
   up: 'm6 15 6-6 6 6',
   down: 'm6 9 6 6 6-6',
   plus: 'M12 5v14M5 12h14',
+  compare: 'M9.5 7a5 5 0 1 0 0 10 5 5 0 1 0 0-10m5 0a5 5 0 1 1 0 10 5 5 0 1 1 0-10',
 } as const;
 
 export function Icon({ name }: { readonly name: keyof typeof PATHS }) {

@@ -1,17 +1,16 @@
 /** Read: what the readings show, depth by depth, and what they cannot tell. */
 
 import { outsideSentences } from '../../figures/outsideWords.ts';
-import type { Sentence } from '../../figures/sentence.ts';
 import { shapeSentences } from '../../figures/shapeWords.ts';
 import type { Bench } from '../../store/bench.ts';
-import { Figure } from '../parts/Figure.tsx';
 import { Remarks } from '../parts/Remarks.tsx';
-import { Words } from '../parts/Words.tsx';
 import type { Worked } from '../plan/worked.ts';
 import { FilledIn } from './FilledIn.tsx';
+import { Finding } from './Finding.tsx';
 import { JointTable } from './JointTable.tsx';
 import { Patterns } from './Patterns.tsx';
 import { SectionTable } from './SectionTable.tsx';
+import { WhatChanged } from './WhatChanged.tsx';
 
 export function Read({ bench }: { readonly bench: Bench }) {
   const { surveySeen, boreSeen } = bench;
@@ -33,8 +32,9 @@ function Shown({ bench }: { readonly bench: Worked }) {
   const say = outside ? outsideSentences : shapeSentences;
   return (
     <>
+      {!outside && <WhatChanged bench={bench} />}
       {say(surveySeen, boreSeen.facts.length.mm, job.units).map((sentence) => (
-        <Said key={sentence.before + sentence.after} sentence={sentence} />
+        <Finding key={sentence.before + sentence.after} sentence={sentence} />
       ))}
       {surveySeen.sections.length > 0 && (
         <SectionTable sections={surveySeen.sections} units={job.units} />
@@ -47,19 +47,5 @@ function Shown({ bench }: { readonly bench: Worked }) {
         <FilledIn bench={bench} smoothness={surveySeen.surface.smoothness} />
       )}
     </>
-  );
-}
-
-function Said({ sentence: { before, figure, after } }: { readonly sentence: Sentence }) {
-  return (
-    <p className="finding">
-      <Words text={before} />
-      {figure !== '' && (
-        <b>
-          <Figure text={figure} />
-        </b>
-      )}
-      <Words text={after} />
-    </p>
   );
 }
