@@ -1,8 +1,15 @@
 /** Places where a bore changed most between two stages, as zones with a figure each. */
 import type { SurveyEvaluation } from '../evaluate.ts';
-import type { StageChange } from './stageChange.ts';
 
 type Zone = SurveyEvaluation['zones'][number];
+
+/** As in `StageChange`. */
+interface ChangeMap {
+  readonly grid: NonNullable<SurveyEvaluation['surface']>['grid'];
+  readonly radius: number;
+  readonly change: Float64Array;
+  readonly give: Float64Array;
+}
 
 const MOST = 4;
 /** Two places nearer than this belong together: an angle, and a share of the length. */
@@ -10,7 +17,7 @@ const APART = Math.PI / 4;
 const APART_DEEP = 0.35;
 
 /** The largest changes beyond their give-or-take, the largest first. */
-export function changeZones(found: StageChange): Zone[] {
+export function changeZones(found: ChangeMap): Zone[] {
   const { grid, change, give } = found;
   const columns = grid.theta.length;
   const length = grid.z[grid.z.length - 1]!;
@@ -32,7 +39,7 @@ export function changeZones(found: StageChange): Zone[] {
 }
 
 /** Its core is where at least half of the peak changed, in one piece along its row and along its column. */
-function zoneAt({ grid, radius, change, give }: StageChange, k: number): Zone {
+function zoneAt({ grid, radius, change, give }: ChangeMap, k: number): Zone {
   const columns = grid.theta.length;
   const rows = grid.z.length;
   const it = k % columns;

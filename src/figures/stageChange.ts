@@ -109,6 +109,8 @@ export function drawnChange(found: StageChange): SurveyEvaluation {
     target: null,
     removal: null,
     seating: null,
+    plugs: null,
+    next: { readings: [], setups: [] },
     zones: changeZones(found),
   };
   drawAs(drawn, { grid, length, radius, deviation: change, give, about: 'change' });

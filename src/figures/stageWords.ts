@@ -215,6 +215,6 @@ function frameWords({ tied, sideTold }: StageChange): string {
     : 'No reading ties the centre of one stage to that of the other: they are laid over each other so that least of the wall changes.';
   const side = sideTold
     ? ''
-    : ' Diameters do not tell on which of two opposite sides it changed: the map takes the sides as the stages do.';
+    : ' Diameters do not tell on which of two opposite sides it changed: the map shows it on the sides that the two stages are taken to be worn on.';
   return laid + side;
 }

@@ -80,8 +80,7 @@ function EndButton({ name, at }: { readonly name: string; readonly at: number })
 function Changed({ pair: { before, after } }: { readonly pair: Pair }) {
   return (
     <p>
-      What changed from <b>{before.name}</b> to <b>{after.name}</b>, per side: + metal gone, −
-      closed in or built up.
+      What changed from <b>{before.name}</b> to <b>{after.name}</b>, per side.
     </p>
   );
 }
