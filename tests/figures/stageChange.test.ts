@@ -170,7 +170,7 @@ describe('the map of the change', () => {
     expect(key.low).toEqual({ words: '+ metal gone', short: '+ gone' });
     const place = { theta: Math.PI / 2, z: 7.62 };
     expect(sayPlace({ survey: drawn, facts: FACTS }, place, 'in')).toBe(
-      '3:00, 0.30 in deep: 0.0023 per side of metal gone, give or take 0.0003',
+      '3:00, 0.30 in deep: 0.0023 in per side of metal gone, give or take 0.0003',
     );
   });
 });
