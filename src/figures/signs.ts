@@ -107,7 +107,7 @@ function load(piece: PieceFigure, roll: number): Sign[] {
   const side = (phi > 0 ? -0.3 : 0.3) * (radius / (radius + 0.5 * at.share * metal));
   const arrow = onRim(
     piece,
-    { ...at, text: 'arrow', phi, size: 30 * Math.sqrt(Math.abs(1 - 2 * roll)), weight: 90 },
+    { ...at, text: 'arrow', phi, size: 30 * Math.sqrt(Math.abs(1 - 2 * roll)), weight: 110 },
     { points: true },
   );
   const down: Vector = [0, 0, -1];
@@ -129,14 +129,26 @@ function face(piece: PieceFigure): Sign {
   return onRim(piece, place, { minor: true });
 }
 
-/** Where the grip of the cut stands: on the rim beside the hole, at the map left of its first hour. */
+/** Where the grip of the cut stands: on the rim, clear of the hole as it is drawn; at the map left of its first hour. */
 function knob(piece: PieceFigure): Sign {
   const { shape, metal } = piece;
-  const share = isThin(piece) ? 0.5 : 0.27;
-  const above = 0.16 * shape.radius;
-  const place = { text: 'knob', of: -Math.PI, phi: -Math.PI, share, above, size: 26, weight: 120 };
+  const { radius } = shape;
+  const above = 0.16 * radius;
+  const place = {
+    text: 'knob',
+    of: -Math.PI,
+    phi: -Math.PI,
+    share: 0,
+    above,
+    size: 26,
+    weight: 120,
+  };
   return onRim(piece, place, {
-    stand: (roll) => standAtRim(shape, -Math.PI - 0.2 * roll, metal, share, above, roll),
+    stand: (roll, exaggeration) => {
+      const hole = exaggeration * wearAt(shape, -Math.PI, 0);
+      const share = Math.min(1, Math.max(0.27, (hole + 0.17 * radius) / metal));
+      return standAtRim(shape, -Math.PI - 0.2 * roll, metal, share, above, roll);
+    },
   });
 }
 

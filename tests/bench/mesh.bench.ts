@@ -1,6 +1,10 @@
 import { bendBoss, bossMesh, WHOLE } from '../../src/figures/boss.ts';
+import { ghostOf } from '../../src/figures/ghost.ts';
+import { layersOf } from '../../src/figures/layers.ts';
 import { mapFigure } from '../../src/figures/map.ts';
 import { bendWall, wallMesh, wallShape } from '../../src/figures/mesh.ts';
+import { laidStrokes, readingNear } from '../../src/figures/overlaid.ts';
+import { pieceFigure } from '../../src/figures/piece.ts';
 import { stepsOf, wallOf } from '../../src/figures/wall.ts';
 import { FACTS, madeSurvey } from '../fixtures/evaluation.ts';
 import type { Bench } from './bench.ts';
@@ -26,6 +30,36 @@ export const benches: Bench[] = [
         bendWall(shape, roll, 50, wall);
         bendBoss(shape, roll, 18, WHOLE, wall, boss);
       };
+    },
+  },
+  {
+    name: 'place pointed at: lines laid over the bore gathered anew',
+    bar: 8,
+    prepare() {
+      const survey = madeSurvey();
+      const piece = pieceFigure(survey, FACTS, 'in', CUT)!;
+      const ghost = ghostOf(survey);
+      let theta = 0;
+      return () => {
+        theta += 0.1;
+        const touched = readingNear(survey, piece, { theta, z: 12.7 });
+        const none = { circles: null, away: null };
+        return laidStrokes(piece, survey, {
+          ...none,
+          target: true,
+          ghost,
+          touched,
+          readings: true,
+        });
+      };
+    },
+  },
+  {
+    name: 'new evaluation: films drawn out anew',
+    bar: 8,
+    prepare() {
+      const survey = madeSurvey();
+      return () => layersOf(survey, CUT);
     },
   },
   {

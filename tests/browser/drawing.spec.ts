@@ -8,15 +8,19 @@ async function countDraws(page: Page): Promise<() => Promise<{ draws: number; fr
     const counted = { draws: 0, frames: 0 };
     Object.assign(globalThis, { counted });
     const own = WebGL2RenderingContext.prototype;
-    const { drawElements, drawArrays, clear } = own;
-    own.drawElements = function (...args) {
-      counted.draws += 1;
-      return drawElements.apply(this, args);
-    };
-    own.drawArrays = function (...args) {
-      counted.draws += 1;
-      return drawArrays.apply(this, args);
-    };
+    const { clear } = own;
+    for (const name of [
+      'drawElements',
+      'drawArrays',
+      'drawElementsInstanced',
+      'drawArraysInstanced',
+    ] as const) {
+      const drawing = own[name] as (...args: unknown[]) => void;
+      own[name] = function (this: WebGL2RenderingContext, ...args: unknown[]) {
+        counted.draws += 1;
+        Reflect.apply(drawing, this, args);
+      };
+    }
     own.clear = function (...args) {
       counted.frames += 1;
       return clear.apply(this, args);
@@ -125,4 +129,68 @@ test('cut in half and flat are a button away, and the roll goes there by itself'
   await page.getByRole('button', { name: 'Rim', exact: true }).click();
   await expect(page.getByLabel(/Roll the bore out/)).toHaveValue('0');
   await expect(page.locator('.drawing-head')).toContainText('Looking in at face A');
+});
+
+test('with everything laid over it a frame takes at most 12 calls; what is shown is said in words', async ({
+  page,
+}) => {
+  const drawn = await countDraws(page);
+  await visit(page);
+  await stillness(drawn);
+  await page.getByRole('button', { name: 'What the drawing shows' }).press('Enter');
+  const choices = page.getByRole('group', { name: 'What the drawing shows' });
+  const stage = page.getByRole('application', { name: /in three dimensions/ });
+  for (const box of await choices.getByRole('checkbox').all()) {
+    if (!(await box.isChecked())) await box.press('Space');
+    await expect(box).toBeChecked();
+  }
+  await expect(stage).toHaveAccessibleName(/Shown on it: readings, as pins; .*bushing and pin\./);
+  await expect(stage).toHaveAccessibleName(/Circles at .* deep, across: biggest plug \d/);
+  await expect(page.getByRole('list', { name: 'Key to the lines' })).toContainText('average round');
+  await stillness(drawn);
+  const from = await drawn();
+  await page.getByLabel(/Roll the bore out/).press('ArrowRight');
+  await expect.poll(async () => (await drawn()).frames).toBeGreaterThan(from.frames);
+  await stillness(drawn);
+  const to = await drawn();
+  const calls = (to.draws - from.draws) / (to.frames - from.frames);
+  // Wall, metal, pins, films, lines, bushing with pin, letters: seven, so that something would be missed by fewer.
+  expect(calls).toBeGreaterThanOrEqual(7);
+  expect(calls).toBeLessThanOrEqual(12);
+});
+
+test('the cut is moved by its grip, by keys and by pointer, and the map follows', async ({
+  page,
+}) => {
+  const drawn = await countDraws(page);
+  await visit(page);
+  await stillness(drawn);
+  const grip = page.getByRole('slider', { name: /^Cut line, where/ });
+  await expect(grip).toHaveAttribute('aria-valuetext', 'at 6:00');
+  await grip.press('PageUp');
+  await expect(grip).toHaveAttribute('aria-valuetext', 'at 7:00');
+  await grip.press('ArrowLeft');
+  await expect(grip).toHaveAttribute('aria-valuetext', 'at 6:45');
+  await stillness(drawn);
+  // Seen from the left and above, 3 o'clock is right of the hole's middle, about as high as the middle is.
+  const box = (await grip.boundingBox())!;
+  const canvas = (await page.locator('canvas').first().boundingBox())!;
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(
+    canvas.x + canvas.width / 2 + 0.42 * canvas.height,
+    canvas.y + 0.45 * canvas.height,
+    {
+      steps: 6,
+    },
+  );
+  await page.mouse.up();
+  await expect(grip).toHaveAttribute('aria-valuetext', /^at (2:30|2:45|3:00|3:15|3:30)$/);
+  // The map begins at the cut.
+  const said = await grip.getAttribute('aria-valuetext');
+  const hour = Number(said!.split(' ')[1]!.split(':')[0]);
+  const stage = page.getByRole('application', { name: /in three dimensions/ });
+  await expect(stage).toHaveAccessibleName(new RegExp(`The cut line is at ${hour}:`));
+  await stage.press(']');
+  await expect(page.getByLabel(/Roll the bore out/)).toHaveValue('0.05');
 });

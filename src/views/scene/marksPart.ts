@@ -65,6 +65,7 @@ export function makeMarks(letters: Letters): MarksPart {
   mesh.frustumCulled = false;
   let placed: Placed[] = [];
   let radius = 1;
+  let length = 1;
   let bold = 1;
   return {
     mesh,
@@ -72,7 +73,7 @@ export function makeMarks(letters: Letters): MarksPart {
       bold = theme === 'sunlight' ? 1.2 : 1;
     },
     place(piece, signs, { roll, exaggeration }) {
-      radius = piece.shape.radius;
+      ({ radius, length } = piece.shape);
       letters.need(signs.map(({ text }) => text));
       placed = signs.slice(0, MOST).map((sign) => {
         const { at, outward } = sign.stand(roll, exaggeration);
@@ -98,7 +99,7 @@ export function makeMarks(letters: Letters): MarksPart {
       const size = bold * (small ? 0.75 : 1);
       (material.uniforms.screen!.value as Vector2).set(width, height);
       material.uniforms.size!.value = size;
-      const kept = keptOf(placed, { camera, group, radius, width, height, size, small });
+      const kept = keptOf(placed, { camera, group, radius, length, width, height, size, small });
       placed.forEach(({ sign }, i) => {
         for (let k = 0; k < 4; k++) kept_.setX(4 * i + k, kept.has(sign) ? 1 : 0);
       });
@@ -132,6 +133,7 @@ interface Picture {
   readonly camera: PerspectiveCamera;
   readonly group: Group;
   readonly radius: number;
+  readonly length: number;
   readonly width: number;
   readonly height: number;
   readonly size: number;
@@ -172,11 +174,13 @@ type Seen = (at: Vector3, outward: Vector3, eye: Vector3, picture: Picture) => b
 /** Whether the eye sees what a sign stands on; all in the piece's own coordinates. */
 const SEEN: Readonly<Record<Sign['on'], Seen>> = {
   // The wall looks at the eye, and the eye sees it through the mouth of the hole.
-  wall(at, outward, eye, { group, radius }) {
+  wall(at, outward, eye, { group, radius, length }) {
     const toEye = eye.clone().sub(at).normalize();
     if (-toEye.dot(outward) < 0.12) return false;
-    if (group.userData.closed !== true || !(eye.z > 0)) return true;
-    const mouth = at.clone().addScaledVector(toEye, -at.z / toEye.z);
+    if (group.userData.closed !== true) return true;
+    if (eye.z <= 0 && eye.z >= -length) return false;
+    const end = eye.z > 0 ? 0 : -length;
+    const mouth = at.clone().addScaledVector(toEye, (end - at.z) / toEye.z);
     return Math.hypot(mouth.x, mouth.y) < 0.97 * radius;
   },
   // Rolled out, the rim is seen from wherever the wall is.
