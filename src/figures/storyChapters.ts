@@ -32,3 +32,9 @@ export function chaptersOf(feature: Feature, bore: BoreEvaluation): Chapters {
     after: told.filter(ground).at(-1) ?? null,
   };
 }
+
+/** True where metal is first closed or built up, and nothing was read since: how it will be can only be aimed at. */
+export function shapeToCome({ work, after }: Chapters, { decisions: { way } }: Feature): boolean {
+  if (after !== null || (way !== 'squeeze' && way !== 'weld')) return false;
+  return work !== null && work.typed.stage === 'as-found';
+}

@@ -8,7 +8,7 @@ import { formatAcross, formatLength, lengthMm } from '../job/units.ts';
 import { amountWords } from './amountWords.ts';
 import { countWord, inClips } from './everyday.ts';
 import { nearClock } from './nearClock.ts';
-import type { Chapter, Chapters } from './storyChapters.ts';
+import { type Chapter, type Chapters, shapeToCome } from './storyChapters.ts';
 import type { Told } from './storyTypes.ts';
 import { percentText } from './tradeOffWords.ts';
 import { written } from './written.ts';
@@ -38,7 +38,7 @@ const PAST: Readonly<Partial<Record<Chapter['typed']['stage'], string>>> = {
 export function sayWork(
   { work }: Chapters,
   { bushingOutside }: BoreFacts,
-  { decisions }: Feature,
+  { decisions, bushings }: Feature,
   units: Units,
 ): Told {
   if (work === null) {
@@ -57,7 +57,10 @@ export function sayWork(
   const way = decisions.way ?? 'undecided';
   const past = PAST[work.typed.stage];
   const first = past ?? FIRST[way];
-  const so = goesIn(bushingOutside.mm, target.diameter, INTO[way], units);
+  const so =
+    bushings.length > 1 && bushingOutside.mm > target.diameter
+      ? `so that both bushings press in, the smaller ${formatAcross(bushingOutside.mm, units)}`
+      : goesIn(bushingOutside.mm, target.diameter, INTO[way], units);
   if (past === undefined && FIRST[way] !== undefined) {
     return {
       say: `${first} take off what still stands in the way, ${so}.`,
@@ -122,11 +125,14 @@ function placesOf(zones: readonly Zone[]): string {
 }
 
 export function sayDone(
-  { work, after }: Chapters,
+  { worn, work, after }: Chapters,
   facts: BoreFacts,
   feature: Feature,
   units: Units,
 ): Told {
+  if (after === null && feature.decisions.way === 'leave') {
+    return { say: 'It stays as it is now: no metal comes off, and none is added.', more: [] };
+  }
   const told = after ?? work;
   if (told === null) return { say: 'How it will sit is not known yet.', more: [] };
   const { seating } = told.seen;
@@ -142,9 +148,7 @@ export function sayDone(
   const [pin, room] = pinIn(facts, feature, told, units);
   const rest = [within(hand), ...gapWords(seating, units), room].filter((text) => text !== '');
   if (after === null) {
-    const before = feature.decisions.way === 'squeeze' || feature.decisions.way === 'weld';
-    const open = before && PAST[told.typed.stage] === undefined;
-    if (open) {
+    if (shapeToCome({ worn, work, after }, feature)) {
       return {
         say: `Done, the bushing sits all round where the metal was brought back${pin}; how well shows when it is measured after the heat.`,
         more: [`Without it, ${sits}.`, room].filter((text) => text !== ''),
@@ -204,7 +208,7 @@ function pinIn(
   const free = inside - Math.max(...pins);
   // The hole of a pressed bushing closes by no more than its press fit; the trade plans on all of it.
   const pressed = free - Math.max(0, bushingOutside.mm - target.diameter);
-  const between = `${formatLength(pressed, units)} to ${formatAcross(free, units)}`;
+  const between = `${formatLength(pressed, units).split(' ')[0]} to ${formatAcross(free, units)}`;
   if (!(pressed > 0)) {
     return [
       '',
@@ -213,6 +217,6 @@ function pinIn(
   }
   return [
     ', and the pin turns in it with room for grease',
-    `That room is ${between}, by how much the bushing closes when it is pressed in.`,
+    `That room is ${between}, the less the more the bushing closes when it is pressed in.`,
   ];
 }

@@ -9,7 +9,7 @@ import { metalAround } from './boss.ts';
 import type { Point } from './contours.ts';
 import { exaggerations } from './exaggeration.ts';
 import { linearAt } from './sample.ts';
-import type { Chapter, Chapters } from './storyChapters.ts';
+import { type Chapter, type Chapters, shapeToCome } from './storyChapters.ts';
 import type { Step } from './storyTypes.ts';
 
 export interface StoryPicture {
@@ -49,18 +49,14 @@ interface Ring {
 
 type Pictures = Readonly<Record<Step, StoryPicture | null>>;
 
-export function storyPictures(
-  { worn, work, after }: Chapters,
-  facts: BoreFacts,
-  feature: Feature,
-): Pictures {
+export function storyPictures(chapters: Chapters, facts: BoreFacts, feature: Feature): Pictures {
+  const { worn, work, after } = chapters;
   const radius = radiusOf(worn ?? work, facts);
   if (!(radius > 0)) return { new: null, worn: null, work: null, done: null };
   const now = worn === null ? null : wornRing(worn.seen, radius);
-  const cut = work === null ? null : wantedRing(work.seen, (e) => Math.max(0, -e));
-  const last = after ?? work;
-  const fill = after === null ? (e: number) => Math.max(0, e) : (e: number) => e;
-  const end = last === null ? null : filled(wantedRing(last.seen, Math.abs), fill);
+  const left = after === null && feature.decisions.way === 'leave';
+  const cut = work === null || left ? null : wantedRing(work.seen, (e) => Math.max(0, -e));
+  const end = left ? now : endRing(chapters, feature);
   const metal = Math.min(metalAround(radius, facts.bossOutside.mm), MOST_METAL * radius);
   const all = [now, cut, end].flatMap((ring) => ring?.out ?? []).filter(Number.isFinite);
   const range = [Math.min(0, ...all), Math.max(0, ...all)] as const;
@@ -75,16 +71,15 @@ export function storyPictures(
   };
   const drawn = (ring: Ring) =>
     ring.out.map((e, i): Point => polar((2 * Math.PI * i) / ANGLES, radius + chosen * e));
-  const whole: Ring = { z: Number.NaN, out: Array.from({ length: ANGLES }, () => 0) };
   const picture = (step: Step, ring: Ring | null, rest: Partial<StoryPicture>) =>
     ring === null || !ring.out.every(Number.isFinite)
       ? null
       : { ...common, ...NOTHING_IN, step, z: ring.z, hole: drawn(ring), ...rest };
   return {
-    new: picture('new', whole, parts),
+    new: picture('new', TRUE_ROUND, parts),
     worn: picture('worn', now, {}),
     work: picture('work', cut, { proud: 'take-off' }),
-    done: picture('done', end, parts),
+    done: picture('done', end, left ? {} : parts),
   };
 }
 
@@ -136,6 +131,18 @@ function tellingRing(
   const [first, ...others] = rings;
   if (first === undefined) return null;
   return others.reduce((a, b) => (worth(b.out) > worth(a.out) ? b : a), first);
+}
+
+const TRUE_ROUND: Ring = { z: Number.NaN, out: Array.from({ length: ANGLES }, () => 0) };
+
+/** As it was read after grinding; else with all ground away that stands proud; else, before any heat, as it is meant. */
+function endRing(chapters: Chapters, feature: Feature): Ring | null {
+  const { work, after } = chapters;
+  if (after !== null) return wantedRing(after.seen, Math.abs);
+  if (work === null) return null;
+  const ring = wantedRing(work.seen, Math.abs);
+  if (ring !== null && shapeToCome(chapters, feature)) return TRUE_ROUND;
+  return filled(ring, (e) => Math.max(0, e));
 }
 
 /** The ring with what is proud of it ground away, or as it was read. */

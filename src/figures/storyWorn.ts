@@ -88,7 +88,7 @@ function outOfRound(sections: readonly Section[], length: number, units: Units):
       say:
         `worn out of round: ${say.plain(worst.outOfRound)} wider across ${nearPair(worst.greatest.theta)} ` +
         `than across ${nearPair(worst.least.theta)} on the clock, ${where}`,
-      more: `That is ${formatDepth(worst.z, units)} deep, give or take ${say.plain(give)}.`,
+      more: `Give or take ${say.plain(give)}, read ${formatDepth(worst.z, units)} deep.`,
     },
   ];
 }
@@ -113,13 +113,13 @@ function end(face: Pattern['face']): string {
 
 function alongOrLobed({ name, amount, give, face }: Pattern, units: Units): Fault[] {
   const say = written(units, give);
-  const doubt = `give or take ${say.plain(give)}`;
+  const doubt = `Give or take ${say.plain(give)}`;
   if (name === 'three-lobed') {
     return [
       {
         size: amount,
         say: `no longer round: three times round, the wall goes out and in by ${say.perSide(amount)}, so a round bushing would touch at three places only`,
-        more: `That is ${doubt}; across it measures much the same everywhere.`,
+        more: `${doubt}; across it measures much the same everywhere.`,
       },
     ];
   }
@@ -129,7 +129,7 @@ function alongOrLobed({ name, amount, give, face }: Pattern, units: Units): Faul
     {
       size: amount,
       say: `${shape(face)}, by ${say.across(amount)}`,
-      more: `That is ${doubt}.`,
+      more: `${doubt}.`,
     },
   ];
 }

@@ -34,7 +34,7 @@ for (const theme of ['light', 'dark'] as const)
     test.describe(`${theme}, ${viewport.width} px`, () => {
       test.use({ viewport });
 
-      test('no violation on the bench, in the menu, in a new job, or before heat', async ({
+      test('no violation on the bench, in the story, in the menu, in a new job, before heat, or in the wear patterns', async ({
         page,
       }) => {
         await page.addInitScript((value) => localStorage.setItem('roundhand-theme', value), theme);
@@ -45,8 +45,16 @@ for (const theme of ['light', 'dark'] as const)
         await page.getByLabel('Way of mending').selectOption('squeeze');
         await expect(page.getByText('Before any heat')).toBeVisible();
         expect(await violations(page), 'safety questions').toEqual([]);
+        await page.getByRole('button', { name: 'Full screen' }).click();
+        await expect(page.locator('.full-story')).toBeVisible();
+        expect(await violations(page), 'story').toEqual([]);
+        await page.keyboard.press('Escape');
         await page.getByRole('button', { name: 'Menu' }).click();
         expect(await violations(page), 'menu').toEqual([]);
+        await page.getByRole('button', { name: 'Wear patterns' }).click();
+        await expect(page.locator('.gallery-side svg').first()).toBeVisible();
+        expect(await violations(page), 'wear patterns').toEqual([]);
+        await page.getByRole('button', { name: 'Menu' }).click();
         await page.getByRole('button', { name: 'New job' }).click();
         expect(await violations(page), 'new job').toEqual([]);
       });

@@ -9,7 +9,10 @@ import { findBrowser, LAUNCH_ARGS } from './findBrowser.ts';
 import { buildIfStale, serve } from './serve.ts';
 
 /** Each page, and its sections by the name in `data-section`; `whole` is the page as it opens. */
-const PAGES = [{ name: 'bench', path: '', sections: ['measure', 'read', 'plan', 'show'] }] as const;
+const PAGES = [
+  { name: 'bench', path: '', sections: ['measure', 'read', 'plan', 'show'] },
+  { name: 'patterns', path: '#wear-patterns/crossed', sections: [] },
+] as const;
 
 const SIZES = [
   { width: 390, height: 844 },

@@ -107,6 +107,9 @@ describe('the stages that were read', () => {
     const first = storyFrom(cut(1)).story;
     expect(first.steps[2]!.say).toContain('close the hole a little with heat, then');
     expect(first.steps[3]!.say).toContain('how well shows when it is measured after the heat');
+    // Drawn as it is meant: a true round.
+    const { hole, round } = first.steps[3]!.picture!;
+    for (const [x, y] of hole) expect(Math.hypot(x, y)).toBeCloseTo(round, 9);
   });
 
   it('two surveys as found: the later one tells how it is worn', () => {
@@ -166,13 +169,22 @@ describe('what is not known is said', () => {
 
   it('the pin’s room is told from the bushing as bought, and from none where a size is missing', () => {
     // 1.5060 in less the largest pin of 1.4996 in is 0.0064; less the press fit of 0.002 it is 0.0044.
-    expect(told(storyFrom(demo('slipway')).story)).toContain('0.0044 in to 0.0064 in across');
+    expect(told(storyFrom(demo('slipway')).story)).toContain('0.0044 to 0.0064 in across');
     expect(told(storyFrom(demo('orchard-lift')).story)).toContain('is not written down');
+  });
+
+  it('two bushings in one bore are both told of, the smaller by its size', () => {
+    const { story } = storyFrom(demo('orchard-lift'), 1);
+    expect(story.steps[2]!.say).toContain('both bushings press in, the smaller 45.050 mm across');
   });
 
   it('left as it is where that was decided', () => {
     const job = setDecision(demo('elevator'), 'f1', { way: 'leave' });
-    expect(storyFrom(job).story.steps[2]!.say).toContain('We leave the metal as it is');
+    const { steps } = storyFrom(job).story;
+    expect(steps[2]!.say).toContain('We leave the metal as it is');
+    expect(steps[3]!.say).toContain('stays as it is now');
+    expect(steps[2]!.picture).toBeNull();
+    expect(steps[3]!.picture).toMatchObject({ bushing: null, hole: steps[1]!.picture!.hole });
   });
 });
 

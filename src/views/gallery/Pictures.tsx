@@ -15,6 +15,7 @@ import { sectionWords } from '../../figures/sectionWords.ts';
 import type { Steps } from '../../figures/steps.ts';
 import { formatDepth } from '../../job/units.ts';
 import { madeBore } from '../../practice/madeBore.ts';
+import { toBeSeen } from '../../practice/patternReadings.ts';
 import type { MadePattern, Scale } from '../../practice/patterns.ts';
 import { useTheme } from '../../store/theme.ts';
 import { Words } from '../parts/Words.tsx';
@@ -52,7 +53,9 @@ export function Pictures({ pattern, scale, held }: PicturesProps) {
     );
   }
   const cuts = pattern.cuts.map((share) => share * scale.length);
-  const common = { ...shared, cuts, units };
+  const depths = pattern.depths.map((share) => share * scale.length);
+  const along = toBeSeen(pattern.truth(scale), scale.radius, depths).along > ALONG * scale.size;
+  const common = { ...shared, cuts, units, along };
   return (
     <div className="gallery-pictures">
       <Side head="Made up" {...common} survey={made.survey} facts={made.facts} />
@@ -80,6 +83,9 @@ export function Pictures({ pattern, scale, held }: PicturesProps) {
   );
 }
 
+/** Size that changes along the depth by more than this share of the wear is worth a picture of its own. */
+const ALONG = 0.12;
+
 /** Where the new size of the bore at hand is from. */
 const NEW_SIZE = {
   stated: '',
@@ -95,13 +101,15 @@ interface SideProps {
   readonly steps: Steps;
   readonly exaggeration: number;
   readonly cuts: readonly number[];
+  /** Its size along the depth is shown. */
+  readonly along: boolean;
 }
 
 /** Widths of the drawings, px. */
-const SECTION = 168;
-const PROFILE = { width: 222, height: 168 } as const;
+const SECTION = { one: 230, two: 186 } as const;
+const PROFILE = { most: 420, height: 150 } as const;
 
-function Side({ head, survey, facts, units, steps, exaggeration, cuts }: SideProps) {
+function Side({ head, survey, facts, units, steps, exaggeration, cuts, along }: SideProps) {
   const theme = useTheme(({ shown }) => shown);
   const id = useId();
   const room = useRef<HTMLElement>(null);
@@ -110,7 +118,11 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts }: SidePro
     () => plain(mapFigure(survey, facts, units, Math.PI, steps)),
     [survey, facts, units, steps],
   );
-  const profile = useMemo(() => profileFigure(survey, facts, units), [survey, facts, units]);
+  const profile = useMemo(() => {
+    const found = profileFigure(survey, facts, units);
+    // What is wanted of the bore, and where its bushing sits, is no matter here.
+    return found && { ...found, target: Number.NaN, seats: [] };
+  }, [survey, facts, units]);
   return (
     <figure className="gallery-side" ref={room}>
       <figcaption>{head}</figcaption>
@@ -126,7 +138,7 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts }: SidePro
                   section={section}
                   words={sectionWords(section, units)}
                   theme={theme}
-                  size={SECTION}
+                  size={cuts.length > 1 ? SECTION.two : SECTION.one}
                   at={null}
                 />
                 <p>{formatDepth(z, units)} deep</p>
@@ -134,13 +146,19 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts }: SidePro
             )
           );
         })}
-        {profile !== null && (
-          <div>
-            <ProfileView profile={profile} theme={theme} {...PROFILE} at={null} />
-            <p>size along the depth, across</p>
-          </div>
-        )}
       </div>
+      {along && profile !== null && width > 0 && (
+        <>
+          <ProfileView
+            profile={profile}
+            theme={theme}
+            width={Math.min(width, PROFILE.most)}
+            height={PROFILE.height}
+            at={null}
+          />
+          <p className="gallery-small">size along the depth, across</p>
+        </>
+      )}
       {map !== null && width > 0 && (
         <FlatMap map={map} frame={mapFrame(map, width, 260)} theme={theme} id={id} />
       )}
@@ -150,5 +168,5 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts }: SidePro
 
 /** The wall alone: where to grind and where to read next is no matter here. */
 function plain(map: MapFigure | null): MapFigure | null {
-  return map && { ...map, sure: [], possible: [], next: [], seats: [], marks: [] };
+  return map && { ...map, sure: [], possible: [], next: [], seats: [], marks: [], load: null };
 }
