@@ -64,52 +64,59 @@ export function seatPlaces(
  */
 export function seating(wall: SeatPlaces, deviation: Field, sd: Field, fit: Fit): Seating {
   const room = (fit.bushing - fit.target) / 2;
-  const share = (least: number): Share => ({
-    likely: heldShare(wall, least, (k) => deviation[k]!),
-    least: heldShare(wall, least, (k) => deviation[k]! + GIVE * sd[k]!),
-    most: heldShare(wall, least, (k) => deviation[k]! - GIVE * sd[k]!),
-  });
+  const rooms = [Number.isNaN(room) ? 0 : room, fit.pressFit / 2] as const;
+  const at = (larger: number) =>
+    heldShares(
+      wall,
+      deviation.map((e, k) => e + larger * sd[k]!),
+      rooms,
+    );
+  const [likely, least, most] = [at(0), at(GIVE), at(-GIVE)];
+  const share = (i: 0 | 1): Share => ({ likely: likely[i], least: least[i], most: most[i] });
   const gap = largest(wall, deviation, sd);
   return {
-    hand: Number.isNaN(room) ? null : share(room),
-    suit: share(fit.pressFit / 2),
+    hand: Number.isNaN(room) ? null : share(0),
+    suit: share(1),
     gap,
     behind: Number.isNaN(room) ? Number.NaN : Math.max(0, gap.over - room),
   };
 }
 
 /**
- * Share of the seat where the ground wall lies within `room` of the target; straight between the places of a row, so
- * that an edge between two of them counts where it is.
+ * Shares of the seat where the wall lies within either room of the target; straight between the places of a row, so that
+ * an edge between two of them counts where it is.
+ *
+ * @param rooms mm; a bushing that leaves none is tight nowhere
  */
-function heldShare(
+function heldShares(
   { grid, places, shares }: SeatPlaces,
-  room: number,
-  over: (k: number) => number,
-): number {
+  over: Field,
+  [one, other]: readonly [number, number],
+): readonly [number, number] {
   const columns = grid.theta.length;
-  let held = 0;
-  let all = 0;
+  let [all, heldOne, heldOther] = [0, 0, 0];
   for (let iz = 0; iz < grid.z.length; iz++) {
     const row = iz * columns;
+    let [count, ofOne, ofOther] = [0, 0, 0];
     for (let it = 0; it < columns; it++) {
       const k = row + it;
-      const next = row + ((it + 1) % columns);
+      const next = it + 1 < columns ? k + 1 : row;
       if (places[k] !== SEATED || places[next] !== SEATED) continue;
-      all += shares[iz]!;
-      // A bushing no larger than the target is tight nowhere.
-      if (room > 0) held += shares[iz]! * shareBelow(over(k), over(next), room);
+      count++;
+      if (one > 0) ofOne += shareBelow(over[k]!, over[next]!, one);
+      if (other > 0) ofOther += shareBelow(over[k]!, over[next]!, other);
     }
+    all += count * shares[iz]!;
+    heldOne += ofOne * shares[iz]!;
+    heldOther += ofOther * shares[iz]!;
   }
-  return all > 0 ? held / all : Number.NaN;
+  return all > 0 ? [heldOne / all, heldOther / all] : [Number.NaN, Number.NaN];
 }
 
 /** Share of the straight way from a to b that lies below a level; 0 where either is not known. */
 function shareBelow(a: number, b: number, level: number): number {
-  if (a < level && b < level) return 1;
-  if (!(a < level) && !(b < level)) return 0;
-  const share = (level - Math.min(a, b)) / Math.abs(b - a);
-  return share >= 0 ? share : 0;
+  if (a < level) return b < level ? 1 : b >= level ? (level - a) / (b - a) : 0;
+  return b < level && a >= level ? (level - b) / (a - b) : 0;
 }
 
 function largest({ grid, places }: SeatPlaces, deviation: Field, sd: Field): Seating['gap'] {
