@@ -76,8 +76,10 @@ function depthWords(pairs: readonly Across[], units: Units): Sentence | null {
   const sameWay = Math.sign(opened.change) === Math.sign(closed.change);
   // Alike all round as far as can be told: one figure says it.
   const give = Math.max(opened.give, closed.give);
-  if (sameWay && told.every(Boolean) && opened.change - closed.change < give) {
-    const mean = pairs.reduce((sum, one) => sum + one.change, 0) / pairs.length;
+  const mean = pairs.reduce((sum, one) => sum + one.change, 0) / pairs.length;
+  const alike = sameWay && opened.change - closed.change < give;
+  if (alike && told.every(Boolean)) {
+    if (!(Math.abs(mean) > give)) return null;
     return moved('all round it ', { theta: 0, change: mean, give }, units);
   }
   const items = [closed, opened]
@@ -134,6 +136,13 @@ function metalSentences(found: StageChange, kind: Stage): Sentence[] {
     return [
       said(
         'Squeezing takes no metal away: what closed one way and opened the other is metal that moved.',
+      ),
+    ];
+  }
+  if (kind === 'as-found') {
+    return [
+      said(
+        'Nothing was done between these two: where they differ, one of them shows what the other does not.',
       ),
     ];
   }
@@ -204,7 +213,7 @@ function doubtSentence({ change, give }: StageChange, step: number): Sentence[] 
     said(
       'Where it is hatched, on ',
       `${Math.round(100 * share)} %`,
-      ' of the wall, nobody can say: the give-or-take of the two stages together is as large as the change.',
+      ' of the wall, the amount on the map cannot be trusted: the give-or-take of the two stages together is nearly as large as the change, or larger.',
     ),
   ];
 }

@@ -179,7 +179,7 @@ describe('in words', () => {
   const say = (
     a: SurveyEvaluation,
     b: SurveyEvaluation,
-    kind: 'pass' | 'after-squeezing' = 'pass',
+    kind: 'pass' | 'after-squeezing' | 'as-found' = 'pass',
   ) =>
     stageSentences(
       stageChange(a, b),
@@ -209,13 +209,21 @@ describe('in words', () => {
     );
   });
 
+  it('two surveys of one stage are no work done', () => {
+    const words = say(before, after, 'as-found').join(' ');
+    expect(words).toContain('Nothing was done between these two');
+    expect(words).not.toContain('came off');
+  });
+
   it('says so where nothing can be shown', () => {
     const same = stage('Pass 1', { sd, deviation: (t, z) => madeDeviation(t, z) + 0.02 * THOU });
     const words = say(before, same);
     expect(words[0]).toBe('At every depth read: no change of size that these readings can show.');
     expect(words[1]).toMatch(/^No metal is sure to have been taken off: likely /);
     expect(words[2]).toBe('Nowhere on the wall is the change larger than its give-or-take.');
-    expect(words[3]).toMatch(/^Where it is hatched, on \d+ % of the wall, nobody can say/);
+    expect(words[3]).toMatch(
+      /^Where it is hatched, on \d+ % of the wall, the amount on the map cannot be trusted/,
+    );
   });
 
   it('refuses a stage without a shape, and one of another length', () => {
