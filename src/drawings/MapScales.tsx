@@ -64,23 +64,14 @@ interface HeadsProps {
 }
 
 /** Room between two things of the line over the map, and the size of its words, px. */
-const APART = 8;
+const APART = 5;
 const HEAD = 13;
 const WORD = 0.46 * HEAD;
-/** A map narrower than this has short words over it. */
-const ROOMY = 420;
 
 /** The line over the map: which way it is seen, its unit, and a flag on the edge where the load pulls. */
 function Heads({ map, frame, palette }: HeadsProps) {
-  const { left, top, across } = frame;
-  const flag = map.load === null ? null : flagAt(map.load * frame.scaleX, across);
-  const room = across - (flag === null ? 0 : flag.to - flag.from + APART) - APART;
-  const perSide = `${MAP_UNIT_NAME[map.units]} per side`;
-  const stretched = `${perSide}${stretchWords(frame.stretch)}`;
-  const roomy = (words: string) => (map.face.length + words.length) * WORD <= room;
-  const seen = across > ROOMY ? `rim · ${map.face}` : map.face;
-  const unit = roomy(stretched) ? stretched : perSide;
-  const [from, to] = clearOf(flag, seen.length * WORD, unit.length * WORD, across);
+  const { left, top } = frame;
+  const { seen, unit, from, to, flag } = wordsOver(map, frame);
   return (
     <g fontFamily={WORDS} fontSize={HEAD}>
       <text x={round(left + from)} y={top - 8}>
@@ -91,10 +82,13 @@ function Heads({ map, frame, palette }: HeadsProps) {
       </text>
       {flag !== null && (
         <g fill={palette.ink}>
+          <title>load</title>
           <path d={`M${round(left + flag.x)} ${top - 1}l-6 -10h12z`} />
-          <text x={round(left + flag.from + (flag.ahead ? 15 : 0))} y={top - 8}>
-            load
-          </text>
+          {flag.worded && (
+            <text x={round(left + flag.from + (flag.ahead ? 15 : 0))} y={top - 8}>
+              load
+            </text>
+          )}
         </g>
       )}
     </g>
@@ -105,14 +99,47 @@ function Heads({ map, frame, palette }: HeadsProps) {
 interface Flag {
   readonly x: number;
   readonly ahead: boolean;
+  /** False where there is no room for its word. */
+  readonly worded: boolean;
   readonly from: number;
   readonly to: number;
 }
 
-function flagAt(x: number, across: number): Flag {
-  const wide = 4 * WORD + 15;
+function flagAt(x: number, across: number, worded: boolean): Flag {
+  const wide = worded ? 4 * WORD + 15 : 13;
   const ahead = x + wide < across;
-  return { x, ahead, from: ahead ? x - 7 : x + 7 - wide, to: ahead ? x - 7 + wide : x + 7 };
+  return { x, ahead, worded, from: ahead ? x - 7 : x + 7 - wide, to: ahead ? x - 7 + wide : x + 7 };
+}
+
+interface Words {
+  /** Which way it is seen, and the unit. */
+  readonly seen: string;
+  readonly unit: string;
+  /** Where the first words begin and the last ones end, px from the map's left edge. */
+  readonly from: number;
+  readonly to: number;
+  readonly flag: Flag | null;
+}
+
+/** The longest words of the line that leave each other and the flag room; the shortest where none does. */
+function wordsOver(map: MapFigure, { across, stretch, scaleX }: MapFrame): Words {
+  const perSide = `${MAP_UNIT_NAME[map.units]} per side`;
+  const stretched = `${perSide}${stretchWords(stretch)}`;
+  const choices = [
+    [`rim · ${map.face}`, stretched, true],
+    [map.face, stretched, true],
+    [map.face, perSide, true],
+    [map.face.replace('seen ', ''), perSide, true],
+    [map.face.replace('seen ', ''), perSide, false],
+    [perSide, map.face.replace('seen ', ''), false],
+  ] as const;
+  const laid = choices.map(([seen, unit, worded]) => {
+    const flag = map.load === null ? null : flagAt(map.load * scaleX, across, worded);
+    const [first, last] = [seen.length * WORD, unit.length * WORD];
+    const [from, to] = clearOf(flag, first, last, across);
+    return { seen, unit, from, to, flag, fits: to - last >= from + first + APART };
+  });
+  return laid.find(({ fits }) => fits) ?? laid.at(-1)!;
 }
 
 /** Where the first words begin and the last ones end, so that both are clear of the flag. */

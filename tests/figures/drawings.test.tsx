@@ -104,3 +104,33 @@ describe('drawings, as text', () => {
     }
   });
 });
+
+describe('the line over the map', () => {
+  /** Where texts lie on the line, px, taking letters as 6 px wide: wider than Barlow's, whose mean is 5.9 at 13 px. */
+  const spans = (markup: string, top: number) =>
+    [...markup.matchAll(/<text x="([\d.-]+)" y="([\d.-]+)"( text-anchor="end")?[^>]*>([^<]+)</g)]
+      .filter(([, , y]) => Number(y) === top - 8)
+      .map(([, x, , end, text]) => {
+        const wide = 6 * text!.length;
+        return end === undefined ? [Number(x), Number(x) + wide] : [Number(x) - wide, Number(x)];
+      })
+      .sort((a, b) => a[0]! - b[0]!);
+
+  it('keeps face, unit and load apart, wherever the load pulls and however narrow it is', () => {
+    for (const width of [300, 366, 500, 861]) {
+      for (let hour = 0; hour < 12; hour++) {
+        const loaded = mapFigure(survey, { ...FACTS, load: (hour * Math.PI) / 6 }, 'mm')!;
+        const narrow = mapFrame(loaded, width, 200, 0.7);
+        const drawing = <FlatMap map={loaded} frame={narrow} theme="light" id="m" />;
+        const found = spans(renderToStaticMarkup(drawing), narrow.top);
+        // On the narrowest the flag may stand without its word.
+        expect(found.length).toBeGreaterThanOrEqual(width > 480 ? 3 : 2);
+        for (let i = 1; i < found.length; i++) {
+          expect(found[i]![0]!, `${width} px, ${hour}:00`).toBeGreaterThanOrEqual(
+            found[i - 1]![1]!,
+          );
+        }
+      }
+    }
+  });
+});

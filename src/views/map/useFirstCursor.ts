@@ -17,6 +17,8 @@ export function useFirstCursor(bore: string, survey: SurveyEvaluation): void {
     if (place === null) return;
     seen.add(key);
     const { cursor, look } = useSession.getState();
-    if (cursor === null) look({ cursor: place });
+    // A place of another bore may lie deeper than this one goes.
+    const outside = cursor !== null && cursor.z > (survey.surface?.grid.z.at(-1) ?? 0);
+    if (cursor === null || outside) look({ cursor: place });
   }, [job, bore, survey]);
 }
