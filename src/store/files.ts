@@ -21,9 +21,21 @@ const MOST_POINT_BYTES = 300_000_000;
 
 /** Puts a job on the bench, looked at from the start or from where it was left. */
 export function show(job: Job, session: Session = FIRST_LOOK): void {
+  const left = jobStore.getState().job;
   useSession.getState().look(session);
   usePage.getState().change({ newJob: false, notice: null, pointsTable: false });
   jobStore.getState().put(job);
+  if (left !== null && left.id !== job.id) tellNotKept(left);
+}
+
+/** Where the device keeps nothing, the job that another has just taken the place of is on this page alone. */
+function tellNotKept(left: Job): void {
+  if (keeper.store.getState().refused === null) return;
+  say({
+    tone: 'said',
+    text: `“${left.title || 'Untitled job'}” is not kept on this device. Put it back to save it to a file.`,
+    actions: [{ label: 'put it back', act: () => show(left) }],
+  });
 }
 
 /**

@@ -138,7 +138,7 @@ test('a stage is added, named, taken out with its readings, and put back', async
   await name.fill('Pass 1, by Ana');
   await name.press('Enter');
   await page.getByRole('button', { name: 'take it out of the job' }).click();
-  const chip = page.getByRole('button', { name: 'Pass 1, by Ana' });
+  const chip = page.getByRole('button', { name: 'Pass 1, by Ana', exact: true });
   await expect(chip).toHaveCount(0);
   await page.getByRole('button', { name: 'put it back' }).click();
   await expect(chip).toHaveAttribute('aria-current', 'step');

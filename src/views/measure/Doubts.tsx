@@ -41,7 +41,8 @@ export function Doubts({ bench, doubts, newest }: DoubtsProps) {
         <ul className="doubts" aria-label="Readings in doubt">
           {doubts.map((doubt) => (
             <DoubtLine
-              key={`${doubt.rows.join(' ')} ${doubt.text}`}
+              // Figures in its text may still settle: it stays the same line, and keeps the focus.
+              key={`${doubt.rows.join(' ')} ${doubt.rows.length > 1 ? doubt.brief : ''}`}
               bench={bench}
               doubt={doubt}
               keys={doubt === newest && keyboard}

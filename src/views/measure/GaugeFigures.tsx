@@ -6,6 +6,7 @@ import type { Gauge, Job, Typed, Units } from '../../job/schema.ts';
 import { inUnits } from '../../job/units.ts';
 import { attempt } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
+import { tellTakenOut } from '../../store/takeOut.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Field } from '../parts/Field.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -73,13 +74,13 @@ export function GaugeFigures({ bench, gauge }: { readonly bench: Bench; readonly
           <button
             type="button"
             className="link-button"
-            onClick={() =>
-              setWhy(
-                attempt((now) =>
-                  removeGauge(setPlanGauge(now, bore.id, survey.id, other.id), gauge.id),
-                ),
-              )
-            }
+            onClick={() => {
+              const refusal = attempt((now) =>
+                removeGauge(setPlanGauge(now, bore.id, survey.id, other.id), gauge.id),
+              );
+              setWhy(refusal);
+              if (refusal === null) tellTakenOut(`“${gauge.name}” is off the list of gauges.`);
+            }}
           >
             take it off the list
           </button>

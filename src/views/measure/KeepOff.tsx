@@ -2,7 +2,7 @@
 import { addKeepout, removeKeepout, setKeepout } from '../../job/edits.ts';
 import type { Feature, Job, Keepout } from '../../job/schema.ts';
 import type { Bench } from '../../store/bench.ts';
-import { say } from '../../store/page.ts';
+import { tellTakenOut } from '../../store/takeOut.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -126,19 +126,10 @@ function Around({ job, keepout, onChange }: AroundProps) {
 
 function TakeOut({ bore, keepout }: Omit<PlaceProps, 'job'>) {
   const edit = useJob((state) => state.edit);
-  const undo = useJob((state) => state.undo);
   const kind = KINDS.find(({ value }) => value === keepout.kind)?.text ?? 'place';
   const remove = () => {
     edit((now) => removeKeepout(now, bore.id, keepout.id));
-    const act = () => {
-      say(null);
-      undo();
-    };
-    say({
-      tone: 'said',
-      text: `The ${kind} is no longer kept off.`,
-      actions: [{ label: 'put it back', act }],
-    });
+    tellTakenOut(`The ${kind} is no longer kept off.`);
   };
   return (
     <button

@@ -4,6 +4,7 @@ import type { Feature, Job, Typed } from '../../job/schema.ts';
 import { attempt } from '../../store/attempt.ts';
 import { say } from '../../store/page.ts';
 import { useSession } from '../../store/session.ts';
+import { tellTakenOut } from '../../store/takeOut.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Field } from '../parts/Field.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -63,7 +64,6 @@ export function PartFacts({ job, part }: PartFactsProps) {
 }
 
 function TakeOut({ part }: Pick<PartFactsProps, 'part'>) {
-  const undo = useJob((state) => state.undo);
   const look = useSession((session) => session.look);
   const remove = () => {
     const why = attempt((job) => removeFeature(job, part.id));
@@ -72,15 +72,7 @@ function TakeOut({ part }: Pick<PartFactsProps, 'part'>) {
       return;
     }
     look({ bore: 0, survey: 0, draft: null });
-    const putBack = () => {
-      say(null);
-      undo();
-    };
-    say({
-      tone: 'said',
-      text: `“${part.name}” is out of the job, with its readings.`,
-      actions: [{ label: 'put it back', act: putBack }],
-    });
+    tellTakenOut(`“${part.name}” is out of the job, with its readings.`);
   };
   return (
     <button type="button" className="link-button" onClick={remove}>

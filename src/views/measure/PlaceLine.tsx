@@ -4,6 +4,7 @@ import { removeClock, removeDepth } from '../../job/edits.ts';
 import { attempt } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
 import type { Laid } from '../../store/tables.ts';
+import { tellTakenOut } from '../../store/takeOut.ts';
 import type { Picked } from './picked.ts';
 
 export interface PlaceLineProps {
@@ -33,7 +34,11 @@ export function PlaceLine({ bench, laid, picked, onDone }: PlaceLineProps) {
         : removeClock(now, bore.id, survey.id, picked.column),
     );
     setWhy(refusal);
-    if (refusal === null) onDone();
+    if (refusal !== null) return;
+    const itsReadings =
+      count === 0 ? '' : count === 1 ? ', with its reading' : `, with its ${count} readings`;
+    tellTakenOut(`${name} is out of the table${itsReadings}.`);
+    onDone();
   };
   return (
     <div className="cell-line" role="status">

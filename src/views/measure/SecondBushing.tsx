@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { addBushing, removeBushing, setBushing, setBushingFace } from '../../job/edits.ts';
 import { attempt } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
-import { say } from '../../store/page.ts';
+import { tellTakenOut } from '../../store/takeOut.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -15,7 +15,6 @@ const FACES = [
 
 export function SecondBushing({ bench: { job, bore } }: { readonly bench: Bench }) {
   const edit = useJob((state) => state.edit);
-  const undo = useJob((state) => state.undo);
   const [why, setWhy] = useState<string | null>(null);
   const [first, second] = bore.bushings;
   if (first === undefined || first.outside.length === 0) return null;
@@ -35,15 +34,7 @@ export function SecondBushing({ bench: { job, bore } }: { readonly bench: Bench 
   }
   const remove = () => {
     edit((now) => removeBushing(now, bore.id, second.id));
-    const act = () => {
-      say(null);
-      undo();
-    };
-    say({
-      tone: 'said',
-      text: 'The second bushing is out of the job.',
-      actions: [{ label: 'put it back', act }],
-    });
+    tellTakenOut('The second bushing is out of the job.');
   };
   const length = (of: typeof first, name: string) => (
     <LengthField

@@ -13,6 +13,7 @@ import { type SharedKind, setupInHand, sharesSetup, usualSetup } from '../../job
 import { gaugeOf } from '../../job/sizes.ts';
 import { attempt } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
+import { tellTakenOut } from '../../store/takeOut.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -81,7 +82,11 @@ function SetupChoice({ bench, gauge, setup }: SetupProps & { readonly gauge: Gau
           <button
             type="button"
             className="link-button"
-            onClick={() => setWhy(attempt((now) => removeSetup(now, bore.id, survey.id, setup.id)))}
+            onClick={() => {
+              const refusal = attempt((now) => removeSetup(now, bore.id, survey.id, setup.id));
+              setWhy(refusal);
+              if (refusal === null) tellTakenOut(`“${setup.name}” is out of this survey.`);
+            }}
           >
             take it out
           </button>
