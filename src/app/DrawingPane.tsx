@@ -4,13 +4,10 @@ import type { Bench } from '../store/bench.ts';
 import { usePage } from '../store/page.ts';
 import { useTheme } from '../store/theme.ts';
 import { useUnhurriedBench } from '../store/useBench.ts';
-import { CompareBand } from '../views/compare/CompareBand.tsx';
-import { useDrawnPair, usePair } from '../views/compare/useCompared.ts';
 import { Icon } from '../views/parts/Icon.tsx';
 import type { Worked } from '../views/plan/worked.ts';
 import { SectionLinks } from '../views/SectionLinks.tsx';
 import { OtherBand } from '../views/scene/OtherBand.tsx';
-import { useOtherReading } from '../views/scene/useOtherReading.ts';
 
 const idle = () =>
   new Promise<void>((resolve) => {
@@ -20,8 +17,8 @@ const idle = () =>
   });
 const Drawing = lazy(async () => {
   await idle();
-  const { Drawing } = await import('../views/scene/Drawing.tsx');
-  return { default: Drawing };
+  const { ComparedDrawing } = await import('../views/compare/ComparedDrawing.tsx');
+  return { default: ComparedDrawing };
 });
 
 const OutsideDrawing = lazy(async () => {
@@ -85,20 +82,10 @@ function OutsideShown({ bench: { boreSeen, surveySeen, job } }: { readonly bench
 
 function Shown({ bench }: { readonly bench: Worked }) {
   const theme = useTheme(({ shown }) => shown);
-  const { drawn, other } = useOtherReading(bench);
-  const pair = usePair(bench);
-  const compared = useDrawnPair(pair, bench);
   return (
     <>
       <OtherBand bench={bench} />
-      <CompareBand pair={pair} />
-      <Drawing
-        bore={bench.boreSeen}
-        survey={compared ?? drawn}
-        units={bench.job.units}
-        theme={theme}
-        other={compared === null ? other : null}
-      />
+      <Drawing bench={bench} theme={theme} />
     </>
   );
 }

@@ -8,9 +8,7 @@ import { useJob } from '../../store/useJob.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Words } from '../parts/Words.tsx';
-import { SizeWords } from './SizeWords.tsx';
 import type { Worked } from './worked.ts';
-import './tradeOff.css';
 
 const TradeOff = lazy(() => import('./TradeOff.tsx'));
 
@@ -45,13 +43,12 @@ export function TargetChoice({ bench, target }: TargetChoiceProps) {
         <Words text="across" />
         {now > 0 && <PressFitThere bushing={bushingOutside.mm} target={now} units={units} />}
       </p>
-      <Suspense fallback={<div className="trade-off" />}>
+      <Suspense fallback={<div style={{ minHeight: '34rem' }} />}>
         <TradeOff
           bench={bench}
           onChoose={(mm) => set({ text: text(mm), unit: units }, 'target slider')}
         />
       </Suspense>
-      <SizeWords bench={bench} />
       {decided > 0 && usual > 0 && (
         <button type="button" className="link-button" onClick={() => set(undefined)}>
           back to bushing less press fit, {formatAcross(usual, units)}

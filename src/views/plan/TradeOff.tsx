@@ -21,7 +21,9 @@ import { isOf, useTradeOff, wantTradeOff } from '../../store/tradeOff.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useSize } from '../useSize.ts';
 import { SizesTable } from './SizesTable.tsx';
+import { SizeWords } from './SizeWords.tsx';
 import type { Worked } from './worked.ts';
+import './tradeOff.css';
 
 interface Props {
   readonly bench: Worked;
@@ -59,6 +61,7 @@ export default function TradeOff({ bench, onChoose }: Props) {
             <Still figure={figure} frame={frame} theme={theme} />
             <Handle {...{ figure, frame, theme, chosen, onChoose }} />
           </div>
+          <SizeWords bench={bench} />
           <Key figure={figure} />
           <SizesTable figure={figure} />
         </>

@@ -1,8 +1,9 @@
 /** Read: what the readings show, depth by depth, and what they cannot tell. */
-
+import { lazy, Suspense } from 'react';
 import { outsideSentences } from '../../figures/outsideWords.ts';
 import { shapeSentences } from '../../figures/shapeWords.ts';
 import type { Bench } from '../../store/bench.ts';
+import { useSession } from '../../store/session.ts';
 import { Remarks } from '../parts/Remarks.tsx';
 import type { Worked } from '../plan/worked.ts';
 import { FilledIn } from './FilledIn.tsx';
@@ -10,7 +11,8 @@ import { Finding } from './Finding.tsx';
 import { JointTable } from './JointTable.tsx';
 import { Patterns } from './Patterns.tsx';
 import { SectionTable } from './SectionTable.tsx';
-import { WhatChanged } from './WhatChanged.tsx';
+
+const WhatChanged = lazy(() => import('./WhatChanged.tsx'));
 
 export function Read({ bench }: { readonly bench: Bench }) {
   const { surveySeen, boreSeen } = bench;
@@ -28,11 +30,16 @@ export function Read({ bench }: { readonly bench: Bench }) {
 
 function Shown({ bench }: { readonly bench: Worked }) {
   const { surveySeen, boreSeen, bore, job } = bench;
+  const comparing = useSession((session) => session.ghost !== null);
   const outside = bore.kind === 'pin' || bore.kind === 'bushing-outside';
   const say = outside ? outsideSentences : shapeSentences;
   return (
     <>
-      {!outside && <WhatChanged bench={bench} />}
+      {!outside && comparing && (
+        <Suspense>
+          <WhatChanged bench={bench} />
+        </Suspense>
+      )}
       {say(surveySeen, boreSeen.facts.length.mm, job.units).map((sentence) => (
         <Finding key={sentence.before + sentence.after} sentence={sentence} />
       ))}

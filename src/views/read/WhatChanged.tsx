@@ -6,9 +6,10 @@ import { stepsOf, wallOf } from '../../figures/wall.ts';
 import { leaveCompare } from '../../store/compare.ts';
 import { type Pair, usePair } from '../compare/useCompared.ts';
 import type { Worked } from '../plan/worked.ts';
+import '../compare/compare.css';
 import { Finding } from './Finding.tsx';
 
-export function WhatChanged({ bench }: { readonly bench: Worked }) {
+export default function WhatChanged({ bench }: { readonly bench: Worked }) {
   const pair = usePair(bench);
   if (pair === null) return null;
   return (
