@@ -1,4 +1,4 @@
-import { lineOver, paletteOf, type Theme } from '../figures/colour.ts';
+import { grownBy, lineOver, paletteOf, type Theme } from '../figures/colour.ts';
 import type { LegendFigure } from '../figures/legend.ts';
 import { HatchPattern } from './Hatch.tsx';
 import { LETTER, LETTERS, round, WORDS } from './ink.ts';
@@ -20,11 +20,13 @@ const HATCHED = 46;
 /** The key: which colour is how much, on which side of right, and what hatching means. */
 export function Legend({ legend, theme, width, low, id }: Props) {
   const palette = paletteOf(theme);
-  const across = round(width - UNSURE);
+  const grown = grownBy(theme);
+  const wide = width / grown;
+  const across = round(wide - UNSURE);
   const top = low ? 0.5 : 18;
   const bar = low ? 17 : 14;
   const height = top + bar + 15;
-  const middle = round(width - HATCHED / 2 - 1);
+  const middle = round(wide - HATCHED / 2 - 1);
   const sides = [
     legend.high && `copper is ${legend.high.words}`,
     legend.low && `teal is ${legend.low.words}`,
@@ -33,9 +35,9 @@ export function Legend({ legend, theme, width, low, id }: Props) {
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
-      viewBox={`0 0 ${round(width)} ${height}`}
+      viewBox={`0 0 ${round(wide)} ${height}`}
       width={round(width)}
-      height={height}
+      height={round(height * grown)}
       role="img"
       aria-label={`Key: ${words}`}
       fontFamily={LETTERS}

@@ -11,12 +11,16 @@ interface Props {
 }
 
 const SIZE = 12;
+/** Hours are written no closer than this, px: every one, or every second, ... so that the cut has its own at both ends. */
+const HOUR_APART = 20;
+const HOURS = [1, 2, 3, 4, 6] as const;
 
 /** Clock along the bottom, its hours again on top, depth down the left, which face it is seen from, where the load pulls. */
 export function MapScales({ map, frame, theme }: Props) {
   const palette = paletteOf(theme);
   const { left, top, across, down } = frame;
   const bottom = top + down;
+  const hours = HOURS.find((n) => (n * across) / 12 >= HOUR_APART) ?? 12;
   return (
     <g fontFamily={LETTERS} fontSize={SIZE} fill={palette.inkSoft}>
       <rect x={left} y={top} width={across} height={down} fill="none" stroke={palette.frame} />
@@ -28,15 +32,17 @@ export function MapScales({ map, frame, theme }: Props) {
           </text>
         </g>
       ))}
-      {map.clockTicks.map(({ x, text }) => (
+      {map.clockTicks.map(({ x, text }, i) => (
         <g key={x}>
           <path
             d={`M${round(left + x * frame.scaleX)} ${bottom}v5M${round(left + x * frame.scaleX)} ${top}v-4`}
             stroke={palette.frame}
           />
-          <text x={round(left + x * frame.scaleX)} y={bottom + 18} textAnchor="middle">
-            {text}
-          </text>
+          {i % hours === 0 && (
+            <text x={round(left + x * frame.scaleX)} y={bottom + 18} textAnchor="middle">
+              {text}
+            </text>
+          )}
         </g>
       ))}
       <Heads map={map} frame={frame} palette={palette} />

@@ -28,7 +28,7 @@ const DEEP = 62;
 const MARGIN = { left: 46, right: 18 } as const;
 
 export function tradeOffFrame(figure: TradeOffFigure, width: number, theme: Theme): TradeOffFrame {
-  const letters = theme === 'sunlight' ? 15 : 13;
+  const letters = theme === 'sunlight' ? 19 : 13;
   const title = letters + 12;
   const tops = figure.panels.map((_, i) => title + i * (DEEP + title + 4));
   const axis = tops[tops.length - 1]! + DEEP;

@@ -99,6 +99,13 @@ export function paletteOf(theme: Theme): Palette {
   return PALETTES[theme];
 }
 
+/** Letters and lines of the flat drawings are so many times their usual size. */
+const GROWN: Readonly<Record<Theme, number>> = { light: 1, dark: 1, sunlight: 1.5 };
+
+export function grownBy(theme: Theme): number {
+  return GROWN[theme];
+}
+
 /** How far from right a band lies, in whole steps: negative high, 0 paper, positive low. */
 export function bandReach(band: number, steps: Steps): number {
   const { levels, step } = steps;

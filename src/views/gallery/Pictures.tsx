@@ -18,6 +18,7 @@ import { madeBore } from '../../practice/madeBore.ts';
 import { toBeSeen } from '../../practice/patternReadings.ts';
 import type { MadePattern, Scale } from '../../practice/patterns.ts';
 import { useTheme } from '../../store/theme.ts';
+import { Grown } from '../parts/Grown.tsx';
 import { Words } from '../parts/Words.tsx';
 import { useSize } from '../useSize.ts';
 import type { Held } from './useHeld.ts';
@@ -107,6 +108,7 @@ interface SideProps {
 
 /** Widths of the drawings, px. */
 const SECTION = { one: 230, two: 186 } as const;
+const MAP_HIGH = 260;
 const PROFILE = { most: 420, height: 150 } as const;
 
 function Side({ head, survey, facts, units, steps, exaggeration, cuts, along }: SideProps) {
@@ -114,6 +116,7 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts, along }: 
   const id = useId();
   const room = useRef<HTMLElement>(null);
   const { width } = useSize(room);
+  const size = cuts.length > 1 ? SECTION.two : SECTION.one;
   const map = useMemo(
     () => plain(mapFigure(survey, facts, units, Math.PI, steps)),
     [survey, facts, units, steps],
@@ -134,13 +137,17 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts, along }: 
           return (
             section && (
               <div key={z}>
-                <SectionView
-                  section={section}
-                  words={sectionWords(section, units)}
-                  theme={theme}
-                  size={cuts.length > 1 ? SECTION.two : SECTION.one}
-                  at={null}
-                />
+                <Grown theme={theme} width={size} height={size}>
+                  {(across) => (
+                    <SectionView
+                      section={section}
+                      words={sectionWords(section, units)}
+                      theme={theme}
+                      size={across}
+                      at={null}
+                    />
+                  )}
+                </Grown>
                 <p>{formatDepth(z, units)} deep</p>
               </div>
             )
@@ -149,18 +156,20 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts, along }: 
       </div>
       {along && profile !== null && width > 0 && (
         <>
-          <ProfileView
-            profile={profile}
-            theme={theme}
-            width={Math.min(width, PROFILE.most)}
-            height={PROFILE.height}
-            at={null}
-          />
+          <Grown theme={theme} width={Math.min(width, PROFILE.most)} height={PROFILE.height}>
+            {(across, down) => (
+              <ProfileView profile={profile} theme={theme} width={across} height={down} at={null} />
+            )}
+          </Grown>
           <p className="gallery-small">size along the depth, across</p>
         </>
       )}
       {map !== null && width > 0 && (
-        <FlatMap map={map} frame={mapFrame(map, width, 260)} theme={theme} id={id} />
+        <Grown theme={theme} width={width} height={mapFrame(map, width, MAP_HIGH).height}>
+          {(across, down) => (
+            <FlatMap map={map} frame={mapFrame(map, across, down)} theme={theme} id={id} />
+          )}
+        </Grown>
       )}
     </figure>
   );

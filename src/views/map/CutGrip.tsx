@@ -20,10 +20,11 @@ export function CutGrip({ frame, cut }: { readonly frame: MapFrame; readonly cut
     event.currentTarget.setPointerCapture(event.pointerId);
     held.current = { x: event.clientX, cut };
   };
-  const onMove = (event: PointerEvent) => {
+  const onMove = (event: PointerEvent<HTMLElement>) => {
     if (held.current === null) return;
     // The wall goes with the pointer, so that the cut goes the other way.
-    const turn = (2 * Math.PI * (event.clientX - held.current.x)) / frame.across;
+    const across = event.currentTarget.getBoundingClientRect().width;
+    const turn = (2 * Math.PI * (event.clientX - held.current.x)) / across;
     const next = nearestQuarter(held.current.cut - turn);
     if (next !== useSession.getState().cut) look({ cut: next });
   };

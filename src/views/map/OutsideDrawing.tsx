@@ -7,6 +7,7 @@ import { profileFigure } from '../../figures/profileFigure.ts';
 import type { Units } from '../../job/schema.ts';
 import { inUnits } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
+import { Grown } from '../parts/Grown.tsx';
 import { useSize } from '../useSize.ts';
 import './map.css';
 
@@ -32,13 +33,17 @@ export function OutsideDrawing({ part, survey, units, theme }: Props) {
   return (
     <figure className="outside-drawing" ref={room}>
       {profile !== null && width > 0 && high > 0 && (
-        <ProfileView
-          profile={profile}
-          theme={theme}
-          width={Math.round(width)}
-          height={high}
-          at={cursor === null ? null : inUnits(cursor.z, units)}
-        />
+        <Grown theme={theme} width={width} height={high}>
+          {(across, down) => (
+            <ProfileView
+              profile={profile}
+              theme={theme}
+              width={Math.round(across)}
+              height={Math.round(down)}
+              at={cursor === null ? null : inUnits(cursor.z, units)}
+            />
+          )}
+        </Grown>
       )}
       <figcaption>
         {part.name}: diameter across against depth, both in{' '}

@@ -23,7 +23,9 @@ export function PointArea({ className, label, style, wall, keyOf, onPoint, child
   const down = useRef(false);
   const point = (event: PointerEvent<HTMLElement>, begins: boolean) => {
     const box = event.currentTarget.getBoundingClientRect();
-    onPoint(event.clientX - box.left, event.clientY - box.top, begins);
+    // Where the theme draws all larger, a pixel of the drawing is larger on the screen too.
+    const grown = box.width / event.currentTarget.offsetWidth;
+    onPoint((event.clientX - box.left) / grown, (event.clientY - box.top) / grown, begins);
   };
   return (
     <div

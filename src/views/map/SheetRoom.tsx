@@ -1,5 +1,7 @@
 /** Room for the flat sheets, as large as the drawing leaves it, and the choice of pages where not all are seen. */
 import { type ReactNode, useRef } from 'react';
+import { grownBy } from '../../figures/colour.ts';
+import { Grown } from '../parts/Grown.tsx';
 import { useSize } from '../useSize.ts';
 import { Pages } from './Pages.tsx';
 import { type Page, pagesFor } from './pages.ts';
@@ -16,8 +18,9 @@ interface Props extends Omit<SheetProps, 'width' | 'height'> {
 
 export function SheetRoom({ pages, small, foot, ...sheet }: Props) {
   const room = useRef<HTMLDivElement>(null);
-  const { width, height } = useSize(room);
-  const names = pagesFor(width, height);
+  const size = useSize(room);
+  const grown = grownBy(sheet.theme);
+  const names = pagesFor(size.width / grown, size.height / grown);
   return (
     <div className="drawing-map">
       {!small && (names.length > 0 || foot !== null) && (
@@ -27,8 +30,12 @@ export function SheetRoom({ pages, small, foot, ...sheet }: Props) {
         </div>
       )}
       <div className="sheet-room" ref={room}>
-        {width > 0 && height > 0 && (
-          <Sheet {...sheet} page={pages.page} width={width} height={height} />
+        {size.width > 0 && size.height > 0 && (
+          <Grown theme={sheet.theme} {...size}>
+            {(width, height) => (
+              <Sheet {...sheet} page={pages.page} width={width} height={height} />
+            )}
+          </Grown>
         )}
       </div>
     </div>
