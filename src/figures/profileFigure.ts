@@ -36,7 +36,7 @@ export function profileFigure(
   if (surface === null) return null;
   const { grid, mean } = surface;
   const shown = (mm: number) => inUnits(mm, units);
-  const points = Array.from(grid.z, (z) => pointAt(grid, mean, z, shown));
+  const points = Array.from(grid.z, (_, row) => pointOfRow(grid, mean, row, shown));
   const measured = survey.sections
     .filter((section) => section.count > 0)
     .map(({ z, least, meanDiameter, greatest }) => ({
@@ -78,6 +78,23 @@ export function sizesAt(survey: SurveyEvaluation, z: number): ProfilePoint {
 
 type Grid = NonNullable<SurveyEvaluation['surface']>['grid'];
 
+/** At a depth of the grid itself, whose diameters run from one grid angle to the one straight across. */
+function pointOfRow(
+  grid: Grid,
+  mean: Float64Array,
+  row: number,
+  shown: (mm: number) => number,
+): ProfilePoint {
+  const columns = grid.theta.length;
+  const z = grid.z[row]!;
+  if (columns % 2 === 1) return pointAt(grid, mean, z, shown);
+  const radii = mean.subarray(row * columns, (row + 1) * columns);
+  const across = Array.from({ length: columns / 2 }, (_, i) =>
+    shown(radii[i]! + radii[i + columns / 2]!),
+  );
+  return summed(shown(z), across);
+}
+
 function pointAt(
   grid: Grid,
   mean: Float64Array,
@@ -87,8 +104,12 @@ function pointAt(
   const across = Array.from(grid.theta, (theta) =>
     shown(linearAt(grid, mean, theta, z) + linearAt(grid, mean, theta + Math.PI, z)),
   );
+  return summed(shown(z), across);
+}
+
+function summed(z: number, across: readonly number[]): ProfilePoint {
   return {
-    z: shown(z),
+    z,
     least: Math.min(...across),
     mean: across.reduce((sum, d) => sum + d, 0) / across.length,
     greatest: Math.max(...across),

@@ -189,8 +189,8 @@ async function backFromTheDrawing(page: Page, survey: SurveyEvaluation, canvas: 
   const next = numbers(7);
   let before = await readout.textContent();
   for (let i = 0; i < 8; i++) {
-    const x = stage.x + stage.width * (0.36 + 0.28 * next());
-    const y = stage.y + stage.height * (0.4 + 0.25 * next());
+    const x = stage.x + stage.width * (0.44 + 0.12 * next());
+    const y = stage.y + stage.height * (0.43 + 0.14 * next());
     await page.mouse.move(x, y);
     await expect(readout).not.toHaveText(before!);
     before = await readout.textContent();
