@@ -1,29 +1,56 @@
 /** The bore and survey on the bench, for views. */
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import type { Evaluation } from '../evaluate.ts';
+import type { Job } from '../job/schema.ts';
 import { type Bench, benchOf } from './bench.ts';
 import { useSession } from './session.ts';
-import { useEvaluation, useUnhurriedEvaluation } from './useEvaluation.ts';
+import { useEvaluation } from './useEvaluation.ts';
 import { useJob } from './useJob.ts';
 
+interface Seen {
+  readonly job: Job | null;
+  readonly evaluation: Evaluation | null;
+  readonly place: { readonly bore: number; readonly survey: number };
+}
+
+/** What is typed is there at once; what it comes to is worked in between key presses. */
 export function useBench(): Bench | null {
-  return useBenchWith(useEvaluation((state) => state.evaluation));
+  const now = useNow();
+  const { evaluation } = useDeferredValue(now);
+  return useMemo(() => seenOf({ ...now, evaluation }), [now, evaluation]);
 }
 
 /**
- * The same, for what takes long to draw: a new answer is worked in between key presses, so that it never holds up the
- * hand that types. What is typed itself is there at once.
+ * The same, for what takes long to draw: a typed reading as well as what it comes to waits for its turn between key presses,
+ * so that the hand that types is never held up. Whatever else is edited is there at once.
  */
 export function useUnhurriedBench(): Bench | null {
-  return useBenchWith(useUnhurriedEvaluation((state) => state.evaluation));
+  const now = useNow();
+  const later = useDeferredValue(now);
+  const typed = readingsOf(now) !== readingsOf(later);
+  const shown = useMemo(
+    () => (now === later || typed ? later : { ...now, evaluation: later.evaluation }),
+    [now, later, typed],
+  );
+  return useMemo(() => seenOf(shown), [shown]);
 }
 
-function useBenchWith(evaluation: Evaluation | null): Bench | null {
+function useNow(): Seen {
   const job = useJob((state) => state.job);
+  const evaluation = useEvaluation((state) => state.evaluation);
   const bore = useSession((session) => session.bore);
   const survey = useSession((session) => session.survey);
   return useMemo(
-    () => (job === null ? null : benchOf(job, evaluation, { bore, survey })),
+    () => ({ job, evaluation, place: { bore, survey } }),
     [job, evaluation, bore, survey],
   );
+}
+
+function seenOf({ job, evaluation, place }: Seen): Bench | null {
+  return job === null ? null : benchOf(job, evaluation, place);
+}
+
+/** Edits leave what they do not change as it is, so that the list itself tells. */
+function readingsOf(seen: Seen) {
+  return seenOf(seen)?.survey.readings;
 }

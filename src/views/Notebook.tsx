@@ -19,12 +19,14 @@ export function Notebook() {
   return (
     <Terms>
       <section id="measure" data-section="measure" aria-labelledby="measure-head">
-        <Measure bench={bench} />
+        <Typed bench={bench} />
       </section>
       <Answers bench={unhurried} />
     </Terms>
   );
 }
+
+const Typed = memo(Measure);
 
 /** What follows from the readings: longer to draw than the table, and never in its way. */
 const Answers = memo(function Answers({ bench }: { readonly bench: Bench }) {

@@ -8,6 +8,7 @@ import { sectionWords } from '../../figures/sectionWords.ts';
 import { signedText } from '../../figures/signed.ts';
 import { wallAt } from '../../figures/wall.ts';
 import { useSession } from '../../store/session.ts';
+import { useCursor } from '../../store/useCursor.ts';
 import { PointArea } from './PointArea.tsx';
 import type { SheetProps } from './sheetProps.ts';
 import { heightOfWords } from './wordsRoom.ts';
@@ -22,7 +23,7 @@ const KEY_FROM = 400;
 
 /** Where nobody points, the depth of the first readings is shown. */
 export function Across({ survey, map, wall, theme, exaggeration, width, height }: SheetProps) {
-  const cursor = useSession((session) => session.cursor);
+  const cursor = useCursor();
   const z = cursor?.z ?? survey.sections[0]?.z ?? 0;
   const section = useMemo(() => sectionFigure(survey, z, exaggeration), [survey, z, exaggeration]);
   const { units } = map;

@@ -7,6 +7,7 @@ import { depthScale } from '../../figures/profileFrame.ts';
 import { lineWords, profileSentence } from '../../figures/profileWords.ts';
 import { inUnits, MM_PER_INCH } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
+import { useCursor } from '../../store/useCursor.ts';
 import { PointArea } from './PointArea.tsx';
 import type { SheetProps } from './sheetProps.ts';
 import { heightOfWords } from './wordsRoom.ts';
@@ -25,7 +26,7 @@ const PICTURE = 150;
 export function Along({ survey, facts, map, theme, width, height }: SheetProps) {
   const { units } = map;
   const profile = useMemo(() => profileFigure(survey, facts, units), [survey, facts, units]);
-  const cursor = useSession((session) => session.cursor);
+  const cursor = useCursor();
   if (profile === null) return null;
   const sentence = profileSentence(survey, cursor?.z ?? null, units);
   const across = Math.round(width);

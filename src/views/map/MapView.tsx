@@ -10,6 +10,7 @@ import type { Wall } from '../../figures/wall.ts';
 import { clockText } from '../../job/clock.ts';
 import { formatDepth } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
+import { useCursor } from '../../store/useCursor.ts';
 import { CutGrip } from './CutGrip.tsx';
 import { MapStrips } from './MapStrips.tsx';
 import { PointArea } from './PointArea.tsx';
@@ -31,7 +32,7 @@ const KEYS =
   'Left and right arrow move round the clock, up and down along the depth, with Shift an hour or an eighth of the depth; Home is the rim, End the bottom, Escape puts the cursor away.';
 
 export function MapView({ map, wall, sheet, theme, id }: Props) {
-  const cursor = useSession((session) => session.cursor);
+  const cursor = useCursor();
   const region = useRef<Region>('map');
   const onPoint = (x: number, y: number, begins: boolean) => {
     if (begins) region.current = regionAt(sheet, x, y);

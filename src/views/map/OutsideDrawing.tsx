@@ -6,7 +6,7 @@ import type { Theme } from '../../figures/colour.ts';
 import { profileFigure } from '../../figures/profileFigure.ts';
 import type { Units } from '../../job/schema.ts';
 import { inUnits } from '../../job/units.ts';
-import { useSession } from '../../store/session.ts';
+import { useCursor } from '../../store/useCursor.ts';
 import { Grown } from '../parts/Grown.tsx';
 import { useSize } from '../useSize.ts';
 import './map.css';
@@ -26,7 +26,7 @@ export function OutsideDrawing({ part, survey, units, theme }: Props) {
     () => profileFigure(survey, { ...part.facts, seats: [] }, units),
     [survey, part.facts, units],
   );
-  const cursor = useSession((session) => session.cursor);
+  const cursor = useCursor();
   const room = useRef<HTMLElement>(null);
   const { width, height } = useSize(room);
   const high = Math.min(MOST_HIGH, Math.round(0.75 * height));

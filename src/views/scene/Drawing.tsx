@@ -13,6 +13,7 @@ import { sayPlace } from '../../figures/place.ts';
 import type { Units } from '../../figures/steps.ts';
 import { type Wall, wallOf } from '../../figures/wall.ts';
 import { useSession } from '../../store/session.ts';
+import { useCursor } from '../../store/useCursor.ts';
 import { Pages } from '../map/Pages.tsx';
 import { type Page, SMALL_PAGES } from '../map/pages.ts';
 import { SheetRoom } from '../map/SheetRoom.tsx';
@@ -180,7 +181,7 @@ function Label({ factor, assumed, flat, other }: LabelProps) {
 
 /** The place pointed at, in words. */
 function Readout({ bore, survey, units }: Omit<Props, 'theme' | 'other'>) {
-  const cursor = useSession((session) => session.cursor);
+  const cursor = useCursor();
   const said =
     cursor === null
       ? 'Point at the wall or the map to read a place.'

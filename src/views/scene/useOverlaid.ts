@@ -12,6 +12,7 @@ import type { PieceFigure } from '../../figures/piece.ts';
 import type { Units } from '../../figures/steps.ts';
 import type { Stroke } from '../../figures/strokes.ts';
 import { useSession } from '../../store/session.ts';
+import { useCursor } from '../../store/useCursor.ts';
 import { useTable } from '../../store/useTable.ts';
 import type { Shown } from './overlays.ts';
 import { type Shows, useShown } from './useShown.ts';
@@ -71,7 +72,7 @@ function useGhost(bore: BoreEvaluation, survey: SurveyEvaluation, told: boolean)
 
 /** Where the gauge touches for the reading in hand: the one pointed at, else the cell that is typed into. */
 function useTouched(piece: PieceFigure, survey: SurveyEvaluation, typing: boolean): Touched | null {
-  const cursor = useSession((session) => session.cursor);
+  const cursor = useCursor();
   const cell = useSession((session) => session.cell);
   const laid = useTable();
   const pointed = useMemo(() => readingNear(survey, piece, cursor), [survey, piece, cursor]);

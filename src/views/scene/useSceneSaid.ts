@@ -4,6 +4,7 @@ import { sayPlace } from '../../figures/place.ts';
 import type { SceneSaid } from '../../figures/sceneWords.ts';
 import type { Units } from '../../figures/steps.ts';
 import { useSession } from '../../store/session.ts';
+import { useCursor } from '../../store/useCursor.ts';
 import { OVERLAYS } from './overlays.ts';
 import type { Overlaid } from './useOverlaid.ts';
 import type { Shows } from './useShown.ts';
@@ -17,7 +18,7 @@ export function useSceneSaid(
   const roll = useSession((session) => session.roll);
   const turn = useSession((session) => session.turn);
   const wanted = useSession((session) => session.exaggeration);
-  const cursor = useSession((session) => session.cursor);
+  const cursor = useCursor();
   return {
     view: viewWords({ view, roll, turn }),
     factor: factorWords(factorFor(wanted, piece.exaggeration)),
