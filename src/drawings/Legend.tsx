@@ -16,6 +16,8 @@ const SIZE = 12;
 /** Room at the right for what is hatched, and how much of it the hatching takes. */
 const UNSURE = 62;
 const HATCHED = 46;
+/** A bar that long has room for whole words over both its ends. */
+const ROOMY = 260;
 
 /** The key: which colour is how much, on which side of right, and what hatching means. */
 export function Legend({ legend, theme, width, low, id }: Props) {
@@ -143,10 +145,10 @@ function Sides({ legend, theme, across, low }: SidesProps) {
     return (
       <g fontSize={14} fontWeight={500}>
         <text y={12} fill={copperText}>
-          {legend.high?.words}
+          {across < ROOMY ? legend.high?.short : legend.high?.words}
         </text>
         <text x={across} y={12} textAnchor="end" fill={tealText}>
-          {legend.low?.words}
+          {across < ROOMY ? legend.low?.short : legend.low?.words}
         </text>
       </g>
     );

@@ -25,14 +25,15 @@ export interface TradeOffFrame {
 }
 
 const DEEP = 62;
-const MARGIN = { left: 46, right: 18 } as const;
+/** Left room for five letters of a scale. */
+const MARGIN = { letters: 3.5, right: 18 } as const;
 
 export function tradeOffFrame(figure: TradeOffFigure, width: number, theme: Theme): TradeOffFrame {
   const letters = theme === 'sunlight' ? 19 : 13;
   const title = letters + 12;
   const tops = figure.panels.map((_, i) => title + i * (DEEP + title + 4));
   const axis = tops[tops.length - 1]! + DEEP;
-  const [left, right] = [MARGIN.left, width - MARGIN.right];
+  const [left, right] = [MARGIN.letters * letters, width - MARGIN.right];
   const x = scaleLinear([figure.least, figure.greatest], [left, right]);
   const lanes = markLanes(figure, x, [0, width], letters * 0.52).map(({ lane }) => lane);
   const height = axis + 2 * letters + 10 + (Math.max(-1, ...lanes) + 1) * (letters + 6);

@@ -137,7 +137,7 @@ test('with everything laid over it a frame takes at most 12 calls; what is shown
   const drawn = await countDraws(page);
   await visit(page);
   await stillness(drawn);
-  await page.getByRole('button', { name: 'What the drawing shows' }).press('Enter');
+  await page.getByRole('button', { name: 'Also show, in the drawing' }).press('Enter');
   const choices = page.getByRole('group', { name: 'What the drawing shows' });
   const stage = page.getByRole('application', { name: /in three dimensions/ });
   for (const box of await choices.getByRole('checkbox').all()) {

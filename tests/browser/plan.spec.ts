@@ -69,7 +69,7 @@ test('the other reading of the same numbers is a tap away, changes nothing, and 
   await typeReadings(page, OVAL_ALONG_2.rows);
   const pane = page.getByRole('complementary', { name: 'Drawing of the bore' });
   const offer = pane.getByRole('button', { name: 'see the other' });
-  const map = pane.locator('.map-view [role="img"]');
+  const map = pane.locator('.map-view [role="img"]').first();
   await offer.focus();
   const plans = await map.getAttribute('aria-label');
   await page.keyboard.press('Enter');

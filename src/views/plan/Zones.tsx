@@ -22,8 +22,9 @@ export function Zones({ bench }: { readonly bench: Worked }) {
             <Words text="High spots: take off" />
           </h3>
           <ul className="zones">
-            {high.map((zone) => (
-              <ZoneLine key={`${zone.theta} ${zone.z}`} bench={bench} zone={zone} />
+            {high.map((zone, i) => (
+              // By its rank: a figure that settles leaves the line, and the focus in it, where it is.
+              <ZoneLine key={i} bench={bench} zone={zone} />
             ))}
           </ul>
           <Cautions />
@@ -35,8 +36,8 @@ export function Zones({ bench }: { readonly bench: Worked }) {
             <Words text="Low spots: metal is missing" />
           </h3>
           <ul className="zones">
-            {low.map((zone) => (
-              <ZoneLine key={`${zone.theta} ${zone.z}`} bench={bench} zone={zone} />
+            {low.map((zone, i) => (
+              <ZoneLine key={i} bench={bench} zone={zone} />
             ))}
           </ul>
         </>

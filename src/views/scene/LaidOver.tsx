@@ -17,7 +17,7 @@ export interface LaidOf extends Shows {
 export function LaidOver(of: LaidOf) {
   return (
     <div className="laid-over">
-      <Disclosure label="What the drawing shows" button="Show…" buttonClass="plain-button">
+      <Disclosure label="Also show, in the drawing" button="Also show" buttonClass="plain-button">
         {() => <Choices {...of} />}
       </Disclosure>
     </div>
