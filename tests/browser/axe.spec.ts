@@ -1,4 +1,4 @@
-/** The page against axe-core, whole and in its parts, in both themes and on a phone. */
+/** The page against axe-core, whole and in its parts, in all three themes and on a phone. */
 import type { Page } from '@playwright/test';
 import axe from 'axe-core';
 import { expect, test } from './page.ts';
@@ -29,7 +29,7 @@ const SIZES = [
   { width: 390, height: 844 },
 ] as const;
 
-for (const theme of ['light', 'dark'] as const)
+for (const theme of ['light', 'dark', 'sunlight'] as const)
   for (const viewport of SIZES)
     test.describe(`${theme}, ${viewport.width} px`, () => {
       test.use({ viewport });

@@ -4,6 +4,7 @@ import { type GaugeTable, gaugeTable } from '../../figures/gaugeTable.ts';
 import type { Units } from '../../job/schema.ts';
 import { patternReadings, toBeSeen } from '../../practice/patternReadings.ts';
 import type { MadePattern, Scale } from '../../practice/patterns.ts';
+import { TableRoom } from '../parts/TableRoom.tsx';
 
 export interface GaugeTablesProps {
   readonly pattern: MadePattern;
@@ -32,7 +33,7 @@ function OneTable({
   readonly table: GaugeTable;
 }) {
   return (
-    <div className="table-room">
+    <TableRoom label={`Readings with the ${gauge}`}>
       <table className="sections">
         <caption>
           <b>{gauge}</b>
@@ -61,6 +62,6 @@ function OneTable({
         </tbody>
       </table>
       <p>{tells}</p>
-    </div>
+    </TableRoom>
   );
 }

@@ -24,7 +24,7 @@ export function PointArea({ className, label, style, wall, keyOf, onPoint, child
   const point = (event: PointerEvent<HTMLElement>, begins: boolean) => {
     const box = event.currentTarget.getBoundingClientRect();
     // Where the theme draws all larger, a pixel of the drawing is larger on the screen too.
-    const grown = box.width / event.currentTarget.offsetWidth;
+    const grown = box.width / Number.parseFloat(getComputedStyle(event.currentTarget).width);
     onPoint((event.clientX - box.left) / grown, (event.clientY - box.top) / grown, begins);
   };
   return (

@@ -1,11 +1,12 @@
 /** The trade-off chart as a table, folded until it is wanted. */
 import { type TradeOffFigure, tableRows } from '../../figures/tradeOff.ts';
+import { TableRoom } from '../parts/TableRoom.tsx';
 
 export function SizesTable({ figure }: { readonly figure: TradeOffFigure }) {
   return (
     <details className="sizes-fold">
       <summary>The same as a table</summary>
-      <div className="table-room">
+      <TableRoom label="What each size of target costs and leaves">
         <table className="sections">
           <thead>
             <tr>
@@ -30,7 +31,7 @@ export function SizesTable({ figure }: { readonly figure: TradeOffFigure }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </TableRoom>
     </details>
   );
 }

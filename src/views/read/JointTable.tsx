@@ -15,6 +15,7 @@ import type { Units } from '../../job/schema.ts';
 import { useUnhurriedEvaluation } from '../../store/useEvaluation.ts';
 import { Words } from '../parts/Words.tsx';
 import './joint.css';
+import { TableRoom } from '../parts/TableRoom.tsx';
 
 type JointEvaluation = Evaluation['joint'];
 
@@ -71,8 +72,7 @@ function Table({ caption, heads, rows }: TableProps) {
       <p className="soft joint-caption">
         <Words text={caption} />
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it is moved sideways by keys */}
-      <section className="table-room" aria-label={caption} tabIndex={0}>
+      <TableRoom label={caption}>
         <table className="joint">
           <thead>
             <tr>
@@ -97,7 +97,7 @@ function Table({ caption, heads, rows }: TableProps) {
             ))}
           </tbody>
         </table>
-      </section>
+      </TableRoom>
     </>
   );
 }

@@ -5,6 +5,7 @@ import { written } from '../../figures/written.ts';
 import type { Units } from '../../job/schema.ts';
 import { formatDepth } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
+import { TableRoom } from '../parts/TableRoom.tsx';
 import { Words } from '../parts/Words.tsx';
 
 export interface SectionTableProps {
@@ -16,7 +17,7 @@ export function SectionTable({ sections, units }: SectionTableProps) {
   const give = Math.max(...sections.map((section) => section.give));
   const worst = Math.max(...sections.map(({ outOfRound }) => outOfRound || 0));
   return (
-    <div className="table-room">
+    <TableRoom label="Sizes at each depth">
       <table className="sections">
         <caption>
           <Words
@@ -47,7 +48,7 @@ export function SectionTable({ sections, units }: SectionTableProps) {
           ))}
         </tbody>
       </table>
-    </div>
+    </TableRoom>
   );
 }
 
