@@ -27,7 +27,7 @@ export function useBench(): Bench | null {
 export function useUnhurriedBench(): Bench | null {
   const now = useNow();
   const later = useDeferredValue(now);
-  const typed = readingsOf(now) !== readingsOf(later);
+  const typed = readingTyped(seenOf(later), seenOf(now));
   const shown = useMemo(
     () => (now === later || typed ? later : { ...now, evaluation: later.evaluation }),
     [now, later, typed],
@@ -51,6 +51,8 @@ function seenOf({ job, evaluation, place }: Seen): Bench | null {
 }
 
 /** Edits leave what they do not change as it is, so that the list itself tells. */
-function readingsOf(seen: Seen) {
-  return seenOf(seen)?.survey.readings;
+function readingTyped(before: Bench | null, after: Bench | null): boolean {
+  return (
+    before?.survey.id === after?.survey.id && before?.survey.readings !== after?.survey.readings
+  );
 }

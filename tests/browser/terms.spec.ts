@@ -18,14 +18,21 @@ test('the first of each term in a section is a button; its card opens in place a
 
   const word = read.locator('[data-marked][data-term="bell-mouth"]');
   await word.focus();
-  const height = await page.evaluate(() => document.documentElement.scrollHeight);
+  const high = () => page.evaluate(() => document.documentElement.scrollHeight);
+  let height = Number.NaN;
+  // What is fetched or settled late makes the page longer, with or without a card.
+  await expect(async () => {
+    height = await high();
+    await page.waitForTimeout(700);
+    expect(await high()).toBe(height);
+  }).toPass({ timeout: 20_000 });
   await page.keyboard.press('Enter');
   const card = page.getByRole('dialog');
   await expect(card).toBeFocused();
   await expect(card).toHaveAccessibleName('Bell-mouth');
   await expect(card.getByRole('img', { name: 'Picture: Bell-mouth' })).toBeVisible();
   await expect(word).toHaveAttribute('aria-expanded', 'true');
-  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(height);
+  expect(await high()).toBe(height);
   await page.keyboard.press('Escape');
   await expect(card).toHaveCount(0);
   await expect(word).toBeFocused();

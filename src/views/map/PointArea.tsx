@@ -1,6 +1,8 @@
 /** A drawing to point in: by mouse, by a finger that is put down, by keys. */
 import { type CSSProperties, type PointerEvent, type ReactNode, useRef } from 'react';
+import { grownBy } from '../../figures/colour.ts';
 import { useSession } from '../../store/session.ts';
+import { useTheme } from '../../store/theme.ts';
 import { moved } from './moved.ts';
 
 interface Props {
@@ -21,10 +23,10 @@ interface Props {
 
 export function PointArea({ className, label, style, wall, keyOf, onPoint, children }: Props) {
   const down = useRef(false);
+  // Where the theme draws all larger, a pixel of the drawing is larger on the screen too.
+  const grown = useTheme(({ shown }) => grownBy(shown));
   const point = (event: PointerEvent<HTMLElement>, begins: boolean) => {
     const box = event.currentTarget.getBoundingClientRect();
-    // Where the theme draws all larger, a pixel of the drawing is larger on the screen too.
-    const grown = box.width / Number.parseFloat(getComputedStyle(event.currentTarget).width);
     onPoint((event.clientX - box.left) / grown, (event.clientY - box.top) / grown, begins);
   };
   return (
