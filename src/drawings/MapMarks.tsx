@@ -88,7 +88,7 @@ interface SpotProps {
 }
 
 /** The very place of a zone's peak: a hill where metal stands proud, a hollow where it is missing. */
-function Spot({ x, y, kind, theme }: SpotProps) {
+export function Spot({ x, y, kind, theme }: SpotProps) {
   const { ink, ground } = paletteOf(theme);
   const high = kind === 'high';
   return (

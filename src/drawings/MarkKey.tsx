@@ -1,7 +1,7 @@
 import { paletteOf, type Theme } from '../figures/colour.ts';
 import type { KeyMark, MarkKind } from '../figures/markKey.ts';
 import { HatchPattern } from './Hatch.tsx';
-import { Dot, NextRing } from './MapMarks.tsx';
+import { Dot, NextRing, Spot } from './MapMarks.tsx';
 import { SureLine } from './SureLine.tsx';
 
 interface Props {
@@ -45,6 +45,11 @@ function Sample({ kind, theme, hatch }: SampleProps) {
   const palette = paletteOf(theme);
   const [x, y] = [WIDTH / 2, HEIGHT / 2];
   switch (kind) {
+    case 'high':
+    case 'low':
+      return <Spot x={x} y={y} kind={kind} theme={theme} />;
+    case 'load':
+      return <path d={`M${x} ${y + 5}l-6 -10h12z`} fill={palette.ink} />;
     case 'sure':
     case 'possible':
       return (

@@ -2,6 +2,8 @@
 import type { MapFigure } from './map.ts';
 
 export type MarkKind =
+  | 'high'
+  | 'low'
   | 'sure'
   | 'possible'
   | 'unsure'
@@ -9,7 +11,8 @@ export type MarkKind =
   | 'reading'
   | 'doubt'
   | 'keepout'
-  | 'seat';
+  | 'seat'
+  | 'load';
 
 export interface KeyMark {
   readonly kind: MarkKind;
@@ -17,7 +20,10 @@ export interface KeyMark {
 }
 
 export function mapKey(map: MapFigure): KeyMark[] {
+  const peak = (sought: 'high' | 'low') => map.zones.some(({ kind }) => kind === sought);
   const entries: readonly (KeyMark & { readonly held: boolean })[] = [
+    { kind: 'high', held: peak('high'), words: 'stands proudest: take off so much' },
+    { kind: 'low', held: peak('low'), words: 'lowest: so much short' },
     { kind: 'sure', held: map.sure.length > 0, words: 'teeth to metal that surely comes off' },
     {
       kind: 'possible',
@@ -30,6 +36,7 @@ export function mapKey(map: MapFigure): KeyMark[] {
     { kind: 'next', held: map.next.length > 0, words: 'next reading' },
     { kind: 'keepout', held: map.keepouts.length > 0, words: 'leave alone' },
     { kind: 'seat', held: map.seats.length > 0, words: 'end of the bushing’s seat' },
+    { kind: 'load', held: map.load !== null, words: 'the load pulls this way' },
   ];
   return entries.filter(({ held }) => held).map(({ kind, words }) => ({ kind, words }));
 }

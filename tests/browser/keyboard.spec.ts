@@ -1,4 +1,4 @@
-/** The whole job without a pointer: every step reached, its focus seen, and within the page. */
+/** The whole job without a pointer, on a desk and at 200 %: every step reached, its focus seen, and within the page. */
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { OVAL_ALONG_2, typeReadings, visit } from './bench.ts';
@@ -109,4 +109,13 @@ async function wholeJob(page: Page): Promise<void> {
 
 test('the whole job by keyboard alone', async ({ page }) => {
   await wholeJob(page);
+});
+
+test.describe('at 200 %', () => {
+  // A window of 1440 by 900 px, its page twice as large.
+  test.use({ viewport: { width: 720, height: 450 }, deviceScaleFactor: 2 });
+
+  test('the whole job by keyboard alone, and nothing cut', async ({ page }) => {
+    await wholeJob(page);
+  });
 });
