@@ -1,49 +1,47 @@
 /** The page's one worker, joined to the job on the bench: each new job is asked about at once. */
-import type { OtherAsked } from '../evaluate/otherReading.ts';
-import type { TradeOff, TradeOffOf } from '../evaluate/tradeOff.ts';
-import type { SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import {
+  type Aside,
+  type AsideQuestion,
+  type AsideReply,
+  type Asides,
   type Asker,
   createAsker,
-  type OtherReply,
   type Reply,
-  type SizesReply,
 } from './evaluation.ts';
 import type { JobStore } from './job.ts';
 import { jobStore } from './job.ts';
 import { shopStore } from './shop.ts';
 
-type HearOther = (survey: SurveyEvaluation | null) => void;
-type HearSizes = (sizes: TradeOff | null) => void;
-
-/** The newest questions about another side and about other sizes, and who waits for the answers. */
-let other: { number: number; hear: HearOther } = { number: 0, hear: () => undefined };
-let sizes: { number: number; hear: HearSizes } = { number: 0, hear: () => undefined };
+/** The newest question of each kind that is answered beside the evaluations, and who waits for the answer. */
+const waiting = new Map<Aside, { number: number; hear(reply: AsideReply): void }>();
 let worker: Worker;
 
 function startWorker(asker: () => Asker): Worker {
   const started = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-  started.onmessage = ({ data }: MessageEvent<Reply | OtherReply | SizesReply>) => {
-    if (data.kind === 'other') {
-      if (data.number === other.number) other.hear(data.survey);
-    } else if (data.kind === 'sizes') {
-      if (data.number === sizes.number) sizes.hear(data.sizes);
-    } else asker().hear(data);
+  started.onmessage = ({ data }: MessageEvent<Reply | AsideReply>) => {
+    if (data.kind !== 'aside') {
+      asker().hear(data);
+      return;
+    }
+    const asked = waiting.get(data.aside);
+    if (asked?.number === data.number) asked.hear(data);
   };
   return started;
 }
 
-/** Asks how a survey would look with another side worn; of several questions only the newest is answered. */
-export function askWorker(job: Job, asked: OtherAsked, hear: HearOther): void {
-  other = { number: other.number + 1, hear };
-  worker.postMessage({ number: other.number, job, shop: shopStore.getState().shop, asked });
-}
-
-/** Asks what other sizes of target would cost and leave; of several questions only the newest is answered. */
-export function askSizes(job: Job, sizesOf: TradeOffOf, hear: HearSizes): void {
-  sizes = { number: sizes.number + 1, hear };
-  worker.postMessage({ number: sizes.number, job, shop: shopStore.getState().shop, sizesOf });
+/** Asks for what is worked out beside the evaluations; of several questions of a kind only the newest is answered. */
+export function askAside<K extends Aside>(
+  aside: K,
+  job: Job,
+  asked: Asides[K]['asked'],
+  hear: (answer: Asides[K]['answer']) => void,
+): void {
+  const number = (waiting.get(aside)?.number ?? 0) + 1;
+  waiting.set(aside, { number, hear: ({ answer }) => hear(answer as Asides[K]['answer']) });
+  const { shop } = shopStore.getState();
+  const question: AsideQuestion<K> = { number, job, shop, aside, asked };
+  worker.postMessage(question);
 }
 
 /** Keeps `store`'s job evaluated from now on. */

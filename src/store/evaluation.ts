@@ -21,27 +21,26 @@ export interface Question extends Matter {
   readonly number: number;
 }
 
-/** Asks for one survey as it would be with another side worn; answered beside the others, in no order with them. */
-export interface OtherQuestion extends Question {
-  readonly asked: OtherAsked;
+/** What is worked out beside the evaluation, only when it is wanted: what is asked, and the answer. Null: it cannot be. */
+export interface Asides {
+  /** One survey as it would be with another side worn. */
+  readonly other: { readonly asked: OtherAsked; readonly answer: SurveyEvaluation | null };
+  /** What other sizes of target would cost and leave. */
+  readonly sizes: { readonly asked: TradeOffOf; readonly answer: TradeOff | null };
+}
+export type Aside = keyof Asides;
+
+/** Answered beside the evaluations, in no order with them. */
+export interface AsideQuestion<K extends Aside = Aside> extends Question {
+  readonly aside: K;
+  readonly asked: Asides[K]['asked'];
 }
 
-export interface OtherReply {
+export interface AsideReply<K extends Aside = Aside> {
   readonly number: number;
-  readonly kind: 'other';
-  readonly survey: SurveyEvaluation | null;
-}
-
-/** Asks what other sizes of target would cost and leave; answered beside the others too. */
-export interface SizesQuestion extends Question {
-  readonly sizesOf: TradeOffOf;
-}
-
-export interface SizesReply {
-  readonly number: number;
-  readonly kind: 'sizes';
-  /** Null where they cannot be worked out. */
-  readonly sizes: TradeOff | null;
+  readonly kind: 'aside';
+  readonly aside: K;
+  readonly answer: Asides[K]['answer'];
 }
 
 export type Reply =

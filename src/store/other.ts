@@ -5,7 +5,7 @@
 import { create } from 'zustand';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
 import type { SurveyEvaluation } from '../evaluate.ts';
-import { asker, askWorker } from './bridge.ts';
+import { askAside, asker } from './bridge.ts';
 import { jobStore } from './job.ts';
 import { useSession } from './session.ts';
 
@@ -27,7 +27,7 @@ export function showOther(asked: OtherAsked): void {
   if (job === null) return;
   // What is shown stays until the new one is there.
   useOther.setState({ asked });
-  askWorker(job, asked, (shown) => {
+  askAside('other', job, asked, (shown) => {
     if (useOther.getState().asked !== asked) return;
     if (shown === null) leaveOther();
     else useOther.setState({ shown: unsaid(shown) });

@@ -6,7 +6,7 @@ import { create } from 'zustand';
 import type { TradeOff } from '../evaluate/tradeOff.ts';
 import type { Feature, Job, Survey } from '../job/schema.ts';
 import { lengthMm } from '../job/units.ts';
-import { asker, askSizes } from './bridge.ts';
+import { askAside, asker } from './bridge.ts';
 
 /** What a trade-off was worked out of. */
 interface Matter {
@@ -33,7 +33,8 @@ export function wantTradeOff(matter: Matter): void {
     return;
   }
   asked = matter;
-  askSizes(matter.job, { bore: matter.bore.id, survey: matter.survey.id }, (sizes) => {
+  const { job, bore, survey } = matter;
+  askAside('sizes', job, { bore: bore.id, survey: survey.id }, (sizes) => {
     asked = null;
     useTradeOff.setState({ of: matter, shown: sizes });
   });

@@ -2,25 +2,16 @@
 import { evaluateOther } from '../evaluate/otherReading.ts';
 import { tradeOffOf } from '../evaluate/tradeOff.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
-import type {
-  OtherQuestion,
-  OtherReply,
-  Question,
-  Reply,
-  SizesQuestion,
-  SizesReply,
-} from './evaluation.ts';
+import type { Job } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
+import type { Aside, AsideQuestion, AsideReply, Asides, Question, Reply } from './evaluation.ts';
 
 const memory: Memory = new Map();
 let newest = 0;
 
-self.onmessage = ({ data }: MessageEvent<Question | OtherQuestion | SizesQuestion>) => {
-  if ('asked' in data) {
-    self.postMessage(otherReply(data));
-    return;
-  }
-  if ('sizesOf' in data) {
-    self.postMessage(sizesReply(data));
+self.onmessage = ({ data }: MessageEvent<Question | AsideQuestion>) => {
+  if ('aside' in data) {
+    self.postMessage(asideReply(data));
     return;
   }
   newest = data.number;
@@ -35,21 +26,22 @@ self.onmessage = ({ data }: MessageEvent<Question | OtherQuestion | SizesQuestio
   });
 };
 
-/** What cannot be worked out is not shown; the survey itself says why where it cannot be either. */
-function otherReply({ number, job, shop, asked }: OtherQuestion): OtherReply {
-  try {
-    return { number, kind: 'other', survey: evaluateOther(job, asked, memory, shop) };
-  } catch {
-    return { number, kind: 'other', survey: null };
-  }
-}
+type Work<K extends Aside> = (
+  job: Job,
+  asked: Asides[K]['asked'],
+  memory: Memory,
+  shop: Shop | null,
+) => Asides[K]['answer'];
 
-/** The chart of sizes is left out where they cannot be worked out; nothing of the plan hangs on it. */
-function sizesReply({ number, job, shop, sizesOf }: SizesQuestion): SizesReply {
+const WORK: { readonly [K in Aside]: Work<K> } = { other: evaluateOther, sizes: tradeOffOf };
+
+/** What cannot be worked out is left out; the survey itself says why where it cannot be either. */
+function asideReply<K extends Aside>(question: AsideQuestion<K>): AsideReply<K> {
+  const { number, job, shop, aside, asked } = question;
   try {
-    return { number, kind: 'sizes', sizes: tradeOffOf(job, sizesOf, memory, shop) };
+    return { number, kind: 'aside', aside, answer: WORK[aside](job, asked, memory, shop) };
   } catch {
-    return { number, kind: 'sizes', sizes: null };
+    return { number, kind: 'aside', aside, answer: null };
   }
 }
 
