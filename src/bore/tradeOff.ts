@@ -1,7 +1,9 @@
 /** What each size of target costs and leaves: metal off, seat held, worst gap. */
+
+import { freeAxes } from './centre.ts';
 import { removalMap } from './removal.ts';
 import { type Fit, type Seating, seating, seatPlaces } from './seating.ts';
-import { deviationFrom, freeAxes } from './target.ts';
+import { deviationFrom } from './target.ts';
 import type { Axis, Field, WearSurface } from './types.ts';
 
 /** One target diameter: what would come off, and what a bushing would sit on. */
@@ -34,6 +36,7 @@ export function tradeOff(asked: TradeOffAsked, diameters: readonly number[]): Tr
       ? freeAxes(
           surface,
           diameters.map((d) => d / 2),
+          wall.places,
         )
       : diameters.map(() => asked.axis!);
   return diameters.map((diameter, at) => {

@@ -1,11 +1,13 @@
 /** What is wanted of a bore: the decided or usual target about the decided centre, and the metal in its way. */
+
+import { freeAxis } from '../bore/centre.ts';
 import { freeSpread } from '../bore/frame.ts';
 import type { Posterior } from '../bore/posterior.ts';
-import { removalMap } from '../bore/removal.ts';
+import { removalMap, wallPlaces } from '../bore/removal.ts';
 import { type Seating, seating, seatPlaces } from '../bore/seating.ts';
 import { sideRemarks } from '../bore/sideWords.ts';
 import type { GridSpread } from '../bore/surface.ts';
-import { assumption, deviationFrom, freeAxis, keptAxis, usualUnworn } from '../bore/target.ts';
+import { assumption, deviationFrom, keptAxis, usualUnworn } from '../bore/target.ts';
 import type { Axis, Remark, Removal, Section, Target, WearSurface } from '../bore/types.ts';
 import { clockText, clockTheta } from '../job/clock.ts';
 import { decimalsFor } from '../job/digits.ts';
@@ -25,7 +27,13 @@ export function chooseTarget(
   const decided = lengthMm(decisions.target);
   const diameter = decided > 0 ? decided : facts.bushingOutside.mm - facts.pressFit.mm;
   if (!(diameter > 0)) return null;
-  const { axis, centreRule } = chooseAxis(decisions.centre, posterior, surface, diameter / 2);
+  const { axis, centreRule } = chooseAxis(
+    decisions.centre,
+    posterior,
+    surface,
+    facts,
+    diameter / 2,
+  );
   const sides = assumption(posterior);
   const worn = clockTheta(survey.wornSide);
   const assumed =
@@ -37,6 +45,7 @@ function chooseAxis(
   centre: Decisions['centre'],
   posterior: Posterior,
   surface: WearSurface,
+  { seats, keepouts }: BoreFacts,
   radius: number,
 ): { axis: Axis; centreRule: Target['centreRule'] } {
   const length = surface.grid.z[surface.grid.z.length - 1]!;
@@ -57,7 +66,8 @@ function chooseAxis(
       to > from && from >= 0 ? { from, to: Math.min(to, length) } : usualUnworn(surface.grid);
     return { axis: keptAxis(posterior, unworn), centreRule: 'keep' };
   }
-  return { axis: freeAxis(surface, radius), centreRule: 'free' };
+  const places = wallPlaces(surface, seats, keepouts);
+  return { axis: freeAxis(surface, radius, places), centreRule: 'free' };
 }
 
 export function planRemoval(
