@@ -163,7 +163,6 @@ function shapeKeyOf(
   facts: BoreFacts,
   found: SurveyFacts,
 ): string {
-  const { target: _target, centre: _centre, way: _way, ...stated } = decisions;
   return JSON.stringify([
     job.units,
     survey.name,
@@ -172,7 +171,7 @@ function shapeKeyOf(
     survey.zeroAfter,
     facts,
     found,
-    stated,
+    decisions.between,
     // What is offered for a reading in doubt is spelt as the reading was.
     survey.readings.map(({ value }) => value),
     job.gauges,

@@ -2,7 +2,7 @@
 import type { Field, Grid, Removal, WearSurface } from './types.ts';
 
 /** Plain steel, g per mm3 (7850 kg/m3). */
-const STEEL = 7.85e-3;
+export const STEEL = 7.85e-3;
 
 /** Standard deviations by which a place may be larger or smaller than at the mean. */
 const SURE = 2;

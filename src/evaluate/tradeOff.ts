@@ -10,7 +10,7 @@ import type { Shop } from '../job/shop.ts';
 import { MM_PER_INCH } from '../job/units.ts';
 
 /** Of which survey, by the ids of feature and survey. */
-export interface TradeOffOf {
+export interface SurveyOf {
   readonly bore: string;
   readonly survey: string;
 }
@@ -38,7 +38,7 @@ const SIZES = 61;
  */
 export function tradeOffOf(
   job: Job,
-  { bore, survey }: TradeOffOf,
+  { bore, survey }: SurveyOf,
   memory: Memory,
   shop: Shop | null = null,
 ): TradeOff | null {
@@ -53,7 +53,7 @@ export function tradeOffOf(
   return sized && ofSurvey(sized.one, of.facts, job.units);
 }
 
-function seen(job: Job, { bore, survey }: TradeOffOf, memory: Memory, shop: Shop | null) {
+function seen(job: Job, { bore, survey }: SurveyOf, memory: Memory, shop: Shop | null) {
   const { bores } = evaluate(job, new Map(memory), 'quick', shop);
   const of: BoreEvaluation | undefined = bores.find(({ id }) => id === bore);
   const one: SurveyEvaluation | undefined = of?.surveys.find(({ id }) => id === survey);

@@ -24,6 +24,8 @@ import {
   type Keepout,
   MOST,
   type Typed,
+  type WayFigure,
+  type WayShare,
 } from './schema.ts';
 
 const KIND_NAMES: Readonly<Record<Feature['kind'], string>> = {
@@ -301,6 +303,33 @@ export function setDecision(
   return changeFeature(job, featureId, (one) =>
     withKey(one, 'decisions', withKeys(one.decisions, change)),
   );
+}
+
+/** A figure of the ways of mending; undefined or empty is the starting value again. */
+export function setWayFigure(
+  job: Job,
+  featureId: string,
+  key: WayFigure,
+  typed: Typed | undefined,
+): Job {
+  return changeFeature(job, featureId, (one) => {
+    const figures = withKey(one.decisions.wayFigures ?? {}, key, typedOrNone(typed));
+    return withKey(one, 'decisions', withKey(one.decisions, 'wayFigures', filled(figures)));
+  });
+}
+
+/** A share of the ways of mending, in per cent; an empty text is the starting value again. */
+export function setWayShare(job: Job, featureId: string, key: WayShare, text: string): Job {
+  return changeFeature(job, featureId, (one) => {
+    const kept = textOrNone(text, MOST.clock);
+    const shares = withKey(one.decisions.wayShares ?? {}, key, kept);
+    return withKey(one, 'decisions', withKey(one.decisions, 'wayShares', filled(shares)));
+  });
+}
+
+/** None where nothing is in it. */
+function filled<T extends object>(of: T): T | undefined {
+  return Object.keys(of).length > 0 ? of : undefined;
 }
 
 /** Freezes a pass as it goes to the bench. */

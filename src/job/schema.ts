@@ -189,6 +189,24 @@ export const Keepout = v.strictObject({
 });
 export type Keepout = v.InferOutput<typeof Keepout>;
 
+/** Figures of the ways of mending; one that is left out is the trade's starting value. Shares in per cent. */
+export const WayFigure = v.picklist([
+  'oversizeStep',
+  'sleeveWall',
+  'weldAllowance',
+  'squeezeUnder',
+  'heatLeast',
+  'heatMost',
+  'leastPress',
+  'acceptLow',
+  'squeezeLow',
+  'oversizeLow',
+  'shimLeast',
+]);
+export type WayFigure = v.InferOutput<typeof WayFigure>;
+export const WayShare = v.picklist(['acceptShare', 'wallShare']);
+export type WayShare = v.InferOutput<typeof WayShare>;
+
 export const Decisions = v.strictObject({
   way: v.optional(
     v.picklist(['grind', 'squeeze', 'shim', 'oversize', 'sleeve', 'weld', 'leave', 'undecided']),
@@ -218,6 +236,12 @@ export const Decisions = v.strictObject({
     }),
   ),
   tool: v.optional(Id),
+  wayFigures: v.optional(v.partial(v.strictObject(v.entriesFromList(WayFigure.options, Typed)))),
+  wayShares: v.optional(
+    v.partial(v.strictObject(v.entriesFromList(WayShare.options, text(MOST.clock)))),
+  ),
+  /** Whether cracks were looked for; left out: not yet. */
+  crack: v.optional(v.picklist(['none', 'seen'])),
 });
 export type Decisions = v.InferOutput<typeof Decisions>;
 

@@ -8,6 +8,9 @@ const Name = v.pipe(v.string(), v.maxLength(200));
 export const SHOP_FORMAT = 'roundhand-shop';
 export const SHOP_VERSION = 1;
 
+export const Machine = v.picklist(['torch', 'welder', 'boring-bar', 'lathe']);
+export type Machine = v.InferOutput<typeof Machine>;
+
 export const Shop = v.strictObject({
   format: v.literal(SHOP_FORMAT),
   version: v.literal(SHOP_VERSION),
@@ -24,6 +27,8 @@ export const Shop = v.strictObject({
       bite: v.optional(Typed),
     }),
   ),
+  /** What else is there to work with; left out: nobody has said. */
+  machines: v.optional(v.array(Machine)),
   stock: v.array(v.strictObject({ id: Id, name: Name, thickness: Typed })),
   /** What this hand takes off with a tool in one pass, per side. */
   rates: v.array(v.strictObject({ tool: Id, perPass: Typed, passes: v.number() })),

@@ -6,7 +6,7 @@
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
-import type { TradeOff, TradeOffOf } from '../evaluate/tradeOff.ts';
+import type { SurveyOf, TradeOff } from '../evaluate/tradeOff.ts';
 import type { Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
@@ -26,7 +26,7 @@ export interface Asides {
   /** One survey as it would be with another side worn. */
   readonly other: { readonly asked: OtherAsked; readonly answer: SurveyEvaluation | null };
   /** What other sizes of target would cost and leave. */
-  readonly sizes: { readonly asked: TradeOffOf; readonly answer: TradeOff | null };
+  readonly sizes: { readonly asked: SurveyOf; readonly answer: TradeOff | null };
 }
 export type Aside = keyof Asides;
 

@@ -52,7 +52,10 @@ function sameMatter(a: Matter, b: Matter): boolean {
   const { gauges, units } = a.job;
   if (gauges !== b.job.gauges || units !== b.job.units || a.survey !== b.survey) return false;
   if (!alikeBut(a.bore, b.bore, ['decisions', 'surveys', 'issued'])) return false;
-  return alikeBut(a.bore.decisions, b.bore.decisions, ['target']);
+  return (
+    Object.is(a.bore.decisions.centre, b.bore.decisions.centre) &&
+    Object.is(a.bore.decisions.between, b.bore.decisions.between)
+  );
 }
 
 function alikeBut<T extends object>(a: T, b: T, but: readonly (keyof T)[]): boolean {

@@ -1,0 +1,143 @@
+/** What a way of mending comes to, once it is known what the wall is like before it is ground, and what goes in. */
+import { metalVolume, SEATED, STEEL } from './removal.ts';
+import { type Seating, type SeatPlaces, seating } from './seating.ts';
+import type { Axis, Field, WearSurface } from './types.ts';
+import type { Metal, WayName, WayOutcome } from './wayTypes.ts';
+
+export interface Work {
+  readonly name: WayName;
+  /** Across, mm. */
+  readonly target: number;
+  readonly axis: Axis;
+  readonly bushing: number;
+  readonly outside: number;
+  /** The wall before it is ground, and per side about the target; closed in or built up as the way has it. */
+  readonly surface: WearSurface;
+  readonly deviation: Field;
+  readonly tool: 'grinder' | 'boring bar' | 'none';
+  readonly on?: Metal;
+  readonly layers?: readonly number[];
+  readonly squeeze?: WayOutcome['squeeze'];
+}
+
+export interface SeatKnown {
+  readonly wall: SeatPlaces;
+  /** Standard deviation of the deviation as measured. */
+  readonly sd: Field;
+  /** Outside of the boss, across; NaN: not known. */
+  readonly bossOutside: number;
+}
+
+export const NO_METAL: Metal = { volume: 0, mass: 0, greatest: 0 };
+
+export function outcome(work: Work, { wall, sd, bossOutside }: SeatKnown): WayOutcome {
+  const { name, target, axis, bushing, outside, tool } = work;
+  const ground = tool !== 'none';
+  const off = ground ? metalOff(work, wall) : NO_METAL;
+  const deviation = work.deviation.map((e, k) =>
+    ground && wall.places[k] === SEATED ? Math.max(0, e) : e,
+  );
+  // After heat or weld the bore is another one, and is measured before it is ground.
+  const measuredAnew = name === 'squeeze' || name === 'weld';
+  const seen = seating(wall, work.deviation, sd, { target, bushing: outside, pressFit: 0 });
+  return {
+    name,
+    target,
+    axis,
+    bushing,
+    outside,
+    off,
+    on: work.on ?? NO_METAL,
+    pressFit: pressFits(wall, deviation, outside - target, measuredAnew ? null : sd),
+    seated: seatedShare(seen, measuredAnew),
+    lowShare: shareOver(wall, deviation),
+    gap: { over: seen.gap.over, behind: seen.behind, theta: seen.gap.theta, z: seen.gap.z },
+    wallLeft: bossOutside / 2 - target / 2 - seen.gap.over,
+    passes: tool === 'boring bar' ? Number.NaN : passesByHalves(off.greatest),
+    layers: work.layers ?? [],
+    squeeze: work.squeeze ?? null,
+    deviation,
+  };
+}
+
+export function metal(volume: number, greatest: number): Metal {
+  return { volume, mass: volume * STEEL, greatest };
+}
+
+function metalOff({ surface, deviation }: Work, { places }: SeatPlaces): Metal {
+  const proud = deviation.map((e, k) => (places[k] === SEATED && e < 0 ? -e : 0));
+  return metal(
+    metalVolume(surface, proud),
+    proud.reduce((most, t) => Math.max(most, t), 0),
+  );
+}
+
+function seatedShare({ hand }: Seating, measuredAnew: boolean): WayOutcome['seated'] {
+  const none = Number.NaN;
+  const { likely, least, most } = hand ?? { likely: none, least: none, most: none };
+  return measuredAnew ? { likely, least: none, most: none } : { likely, least, most };
+}
+
+/** @param sd null: the bore is measured anew before, and nothing is known of how well */
+function pressFits(
+  { grid, places, shares }: SeatPlaces,
+  deviation: Field,
+  tight: number,
+  sd: Field | null,
+): WayOutcome['pressFit'] {
+  const columns = grid.theta.length;
+  let [least, greatest] = [-1, -1];
+  let [sum, all] = [0, 0];
+  for (let k = 0; k < deviation.length; k++) {
+    const e = deviation[k]!;
+    if (places[k] !== SEATED || Number.isNaN(e)) continue;
+    const share = shares[Math.floor(k / columns)]!;
+    all += share;
+    sum += share * e;
+    if (least < 0 || e > deviation[least]!) least = k;
+    if (greatest < 0 || e < deviation[greatest]!) greatest = k;
+  }
+  const none = Number.NaN;
+  if (least < 0) {
+    return { least: none, mean: none, greatest: none, theta: none, z: none, give: none };
+  }
+  const tightAt = (e: number) => tight - 2 * e;
+  return {
+    least: tightAt(deviation[least]!),
+    mean: tightAt(sum / all),
+    greatest: tightAt(deviation[greatest]!),
+    theta: grid.theta[least % columns]!,
+    z: grid.z[Math.floor(least / columns)]!,
+    // Two standard deviations per side are four across.
+    give: sd === null ? none : 4 * sd[least]!,
+  };
+}
+
+function shareOver({ grid, places, shares }: SeatPlaces, deviation: Field): number {
+  const columns = grid.theta.length;
+  let [over, all] = [0, 0];
+  for (let k = 0; k < deviation.length; k++) {
+    if (places[k] !== SEATED || Number.isNaN(deviation[k]!)) continue;
+    const share = shares[Math.floor(k / columns)]!;
+    all += share;
+    if (deviation[k]! > OVER) over += share;
+  }
+  return all > 0 ? over / all : Number.NaN;
+}
+
+/** A place that lies over the target by no more than this is on it: far under what any gauge reads, mm. */
+const OVER = 1e-6;
+
+/** Below this a place is done by strip, per side: 0.0005 in, common practice. */
+const BY_STRIP = 0.0127;
+
+/**
+ * Passes where each takes half of what is left, as far down as strip takes over, and the strip: common practice. How
+ * far a tool reaches and how much it takes at once is left out.
+ *
+ * @param greatest the most that is to come off, per side, mm
+ */
+export function passesByHalves(greatest: number): number {
+  if (!(greatest > 0)) return 0;
+  return Math.max(0, Math.ceil(Math.log2(greatest / BY_STRIP))) + 1;
+}
