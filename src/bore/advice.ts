@@ -17,8 +17,6 @@ export interface WayRules {
   readonly oversizeLow: number;
   /** Wall of the boss that must be left, as a share of the bore's diameter. */
   readonly wallShare: number;
-  /** Least thickness of a shim all round, per side. */
-  readonly shimLeast: number;
 }
 
 /** One rule held against this bore. */
@@ -58,9 +56,7 @@ export type Verdict =
   /** More work, or more metal gone, than the bore calls for. */
   | 'more-than-needed'
   /** Too much to close by heat. */
-  | 'too-far'
-  /** A shim too thin to last. */
-  | 'thin-shim';
+  | 'too-far';
 
 export interface WayAdvice {
   readonly name: WayName;
@@ -70,6 +66,8 @@ export interface WayAdvice {
 
 export interface Advice {
   readonly call: Call;
+  /** What would come first if nothing stood in its way. */
+  readonly first: WayName;
   /** Null: none; somebody who is qualified looks at it. */
   readonly advised: WayName | null;
   readonly checks: readonly RuleCheck[];
@@ -95,29 +93,19 @@ export function advise(outcomes: readonly WayOutcome[], rules: WayRules, gates: 
   const call = callOf(ground, checks);
   const walls = new Map(outcomes.map((one) => [one.name, wallCheck(one, rules)]));
   const open = (name: WayName) =>
-    walls.has(name) &&
-    !gates.all &&
-    !(gates.heat && isHot(name)) &&
-    !isThin(walls.get(name)!) &&
-    // A bore whose wall is too thin already is no better for being left or ground.
-    !(name === 'shim' && shimOf(outcomes) < rules.shimLeast);
+    walls.has(name) && !gates.all && !(gates.heat && isHot(name)) && !isThin(walls.get(name)!);
   const advised = ANSWERS[call].find(open) ?? null;
   const ways = outcomes.map((one): WayAdvice => {
     const wall = walls.get(one.name)!;
     const verdict =
-      one.name === advised ? 'advised' : verdictOf(one, { call, rules, gates, thin: isThin(wall) });
+      one.name === advised ? 'advised' : verdictOf(one, { call, gates, thin: isThin(wall) });
     return { name: one.name, verdict, wall };
   });
-  return { call, advised, checks, ways };
+  return { call, first: ANSWERS[call][0]!, advised, checks, ways };
 }
 
 export function isHot(name: WayName): boolean {
   return name === 'squeeze' || name === 'weld';
-}
-
-function shimOf(outcomes: readonly WayOutcome[]): number {
-  const shim = outcomes.find(({ name }) => name === 'shim');
-  return shim === undefined ? Number.NaN : shim.layers.reduce((sum, t) => sum + t, 0);
 }
 
 /** A wall that is not known is no reason against anything. */
@@ -173,7 +161,6 @@ function verdictOf(
   one: WayOutcome,
   at: {
     readonly call: Call;
-    readonly rules: WayRules;
     readonly gates: Gates;
     readonly thin: boolean;
   },
@@ -182,9 +169,6 @@ function verdictOf(
   if (at.thin) return 'thin-wall';
   if (at.gates.all || (at.gates.heat && isHot(name))) return 'closed';
   if (isIdle(one)) return 'not-needed';
-  if (name === 'shim' && one.layers.reduce((sum, t) => sum + t, 0) < at.rules.shimLeast) {
-    return 'thin-shim';
-  }
   if (ANSWERS[at.call].includes(name)) return 'second';
   const step = LADDER.indexOf(at.call);
   const answers = LADDER.map((call, i) => ({ i, with: ANSWERS[call] }));

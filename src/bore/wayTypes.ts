@@ -30,6 +30,8 @@ export interface WayFigures {
   readonly heatMost: number;
   /** The most layers of shim on each other. */
   readonly shimLayers: number;
+  /** The least thickness of a shim all round, per side: a bore is ground larger before a thinner one is taken. */
+  readonly shimLeast: number;
   /** Thicknesses of shim at hand. */
   readonly stock: readonly number[];
 }

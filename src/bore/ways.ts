@@ -27,9 +27,12 @@ export interface WaysAsked {
 }
 
 export interface Ways {
-  /** In the order of `WAY_NAMES`; without shims where there is nothing to fill, or none at hand fills it. */
+  /**
+   * In the order of `WAY_NAMES`; without shims and a larger bushing where they have nothing to fill, and without shims
+   * where none at hand fill it.
+   */
   readonly outcomes: readonly WayOutcome[];
-  /** What shims all round would have to fill, per side; not above 0: nothing. */
+  /** What shims or a larger bushing would have to fill, per side; not above 0: nothing. */
   readonly toFill: number;
   readonly cleanUp: CleanUp;
 }
@@ -138,8 +141,10 @@ function roundAt({ asked, clean }: Start, target: number): Omit<Work, 'name' | '
   return { target, axis: clean.axis, bushing: outside, outside, surface, deviation };
 }
 
-function oversize(start: Start): Work {
+/** Null where the bushing at hand fills the bore. */
+function oversize(start: Start): Work | null {
   const { asked, clean } = start;
+  if (!(toFill(start) > NO_ROOM)) return null;
   const { pressFit, figures } = asked;
   const size = roundedUp(clean.diameter + pressFit, figures.oversizeStep);
   return { ...roundAt(start, size - pressFit), name: 'oversize', tool: 'grinder' };
@@ -149,13 +154,17 @@ function toFill({ asked, clean }: Start): number {
   return (clean.diameter - (bushingFor(asked) - asked.pressFit)) / 2;
 }
 
+/** Rounding of a size that is the same, per side, mm. */
+const NO_ROOM = 1e-9;
+
 /** Null where no shim is wanted, or none at hand fills the bore. */
 function shim(start: Start): Work | null {
   const { asked, length } = start;
   const bushing = bushingFor(asked);
   const hole = bushing - asked.pressFit;
-  const { stock, shimLayers } = asked.figures;
-  const layers = layersFor(toFill(start), stock, shimLayers);
+  const { stock, shimLayers, shimLeast } = asked.figures;
+  const fill = toFill(start);
+  const layers = fill > NO_ROOM ? layersFor(Math.max(fill, shimLeast), stock, shimLayers) : null;
   if (layers === null) return null;
   const thickness = layers.reduce((sum, t) => sum + t, 0);
   const target = hole + 2 * thickness;
@@ -215,7 +224,7 @@ export function layersFor(
   stock: readonly number[],
   most: number,
 ): readonly number[] | null {
-  if (!(needed > 1e-9)) return null;
+  if (!(needed > NO_ROOM)) return null;
   let best: readonly number[] | null = null;
   const sheets = [...new Set(stock)].filter((t) => t > 0).sort((a, b) => b - a);
   const total = (layers: readonly number[]) => layers.reduce((sum, t) => sum + t, 0);

@@ -25,6 +25,7 @@ import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 import { smoothnessReport } from './smoothnessReport.ts';
 import { tradeOffReport } from './tradeOffReport.ts';
+import { type FindWays, NO_WAYS } from './waysReport.ts';
 
 /** Which bore and survey to report; left out: all. Names as in the job. */
 export interface Choice {
@@ -32,11 +33,16 @@ export interface Choice {
   readonly survey?: string | undefined;
 }
 
-/** @param other works out the other reading of a survey's numbers; left out: none is told */
+/** What is worked out of a survey beside its evaluation; what is left out is not told. */
+export interface Finders {
+  readonly other?: FindOther;
+  readonly ways?: FindWays;
+}
+
 export function reportOf(
   evaluation: Evaluation,
   choice: Choice = {},
-  other: FindOther = () => null,
+  finders: Finders = {},
 ): Report {
   return {
     format: 'roundhand-report',
@@ -48,7 +54,7 @@ export function reportOf(
       length: known(bore.facts.length),
       bushingOutside: known(bore.facts.bushingOutside),
       pressFit: known(bore.facts.pressFit),
-      surveys: bore.surveys.map((survey) => surveyReport(survey, bore, evaluation.units, other)),
+      surveys: bore.surveys.map((survey) => surveyReport(survey, bore, evaluation.units, finders)),
     })),
     joint: jointReport(evaluation),
   };
@@ -68,7 +74,7 @@ function surveyReport(
   s: SurveyEvaluation,
   bore: BoreEvaluation,
   units: Units,
-  other: FindOther,
+  { other = () => null, ways = () => NO_WAYS }: Finders,
 ): SurveyReport {
   const { surface, target, removal } = s;
   const grid = surface?.grid;
@@ -112,7 +118,7 @@ function surveyReport(
     otherReading: other(bore, s),
     tradeOff: tradeOffReport(s, bore, units),
     zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
-    ways: [],
+    ...ways(bore, s),
     passes: [],
     fit: null,
     notes: [...s.notes, ...temperatureRemarks(s.temperature, units)].map(remark),

@@ -17,6 +17,7 @@ import { type Choice, chosen, matrix, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
 import { temperatureOption } from './temperatureOption.ts';
 import { CSV_ONLY, type Options, type Said, UsageError } from './usage.ts';
+import { waysFinder } from './waysReport.ts';
 
 export function reportCommand(bytes: Buffer, file: string, options: Options): Said {
   const name = basename(file);
@@ -30,10 +31,14 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const evaluation = evaluate(job, memory, 'settled', said.shop);
   const lost = whyNothing(evaluation, choice);
   if (lost !== null) return { out: '', fault: `${name}: ${lost}` };
+  const finders = {
+    other: otherFinder(job, memory, matrix, said.shop),
+    ways: waysFinder(job, said.shop),
+  };
   const out =
     options.json === true
-      ? JSON.stringify(reportOf(evaluation, choice, otherFinder(job, memory, matrix, said.shop)))
-      : reportText(job, { ...evaluation, bores: chosen(evaluation, choice) });
+      ? JSON.stringify(reportOf(evaluation, choice, finders))
+      : reportText(job, { ...evaluation, bores: chosen(evaluation, choice) }, said.shop);
   const fault = faultOf(evaluation, choice);
   return { out, fault: fault === null ? null : `${name}: ${fault}` };
 }

@@ -9,6 +9,7 @@ import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { Circles, Cylinders } from './plugsReport.ts';
 import { TradeOffSchema } from './tradeOffReport.ts';
+import { WayAdviceSchema, WaySchema } from './waysReport.ts';
 
 const Num = v.nullable(v.number());
 const Matrix = v.array(v.array(Num));
@@ -252,7 +253,9 @@ const Survey = v.strictObject({
   /** Null without a target. */
   tradeOff: v.nullable(TradeOffSchema),
   zones: v.array(Zone),
-  ways: v.array(v.never()),
+  /** None without a target. */
+  ways: v.array(WaySchema),
+  wayAdvice: v.nullable(WayAdviceSchema),
   passes: v.array(v.never()),
   fit: v.null(),
   notes: v.array(Remark),

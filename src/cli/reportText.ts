@@ -1,4 +1,5 @@
 /** The report for people: the same sentences as in the notebook, in plain text. */
+import { waysOfSurvey } from '../evaluate/ways.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayAmounts } from '../figures/amountWords.ts';
 import { sayDoubts } from '../figures/checkWords.ts';
@@ -20,23 +21,27 @@ import { written } from '../figures/written.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import { roundGive } from '../geometry/roundGive.ts';
 import type { Job, Units } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
 import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
+import { columns, list, paragraphs, underlined, wrapped } from './textLayout.ts';
+import { waysText } from './waysText.ts';
 
-const WIDTH = 96;
 const GRINDING =
   'Before grinding: eyes, lungs and hearing covered, part clamped, wheel guarded and rated for its speed. ' +
   'Stop short, let it cool, and measure again: metal cannot be put back. The maker of the machine and local ' +
   'codes come first.';
 
-export function reportText(job: Job, evaluation: Evaluation): string {
+/** @param shop what is at hand; null: nobody has said */
+export function reportText(job: Job, evaluation: Evaluation, shop: Shop | null = null): string {
   const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
-  const bores = evaluation.bores.map((bore) => boreText(bore, evaluation.units));
+  const bores = evaluation.bores.map((bore) => boreText(job, bore, shop));
   return [head, ...bores, jointText(evaluation), wrapped(GRINDING)]
     .filter((part) => part !== '')
     .join('\n\n');
 }
 
-function boreText(bore: BoreEvaluation, units: Units): string {
+function boreText(job: Job, bore: BoreEvaluation, shop: Shop | null): string {
+  const { units } = job;
   const { length, bushingOutside, pressFit } = bore.facts;
   const facts = [
     `Bore “${bore.name}”, ${formatDepth(length.mm, units)} long${length.from === 'typed' ? '' : ' (taken from the readings)'}`,
@@ -47,12 +52,20 @@ function boreText(bore: BoreEvaluation, units: Units): string {
       `press fit ${formatAcross(pressFit.mm, units)}${pressFit.from === 'typed' ? '' : ' (usual)'}`,
     );
   }
-  return [`${facts.join(', ')}.`, ...bore.surveys.map((s) => surveyText(s, bore, units))].join(
-    '\n\n',
-  );
+  return [
+    `${facts.join(', ')}.`,
+    ...bore.surveys.map((s) => surveyText(s, bore, { job, shop })),
+  ].join('\n\n');
 }
 
-function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units): string {
+/** The job and what is at hand for it. */
+interface Of {
+  readonly job: Job;
+  readonly shop: Shop | null;
+}
+
+function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, { job, shop }: Of): string {
+  const { units } = job;
   const length = bore.facts.length.mm;
   const parts = [
     underlined(survey.name),
@@ -63,6 +76,7 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, units: Units
     targetText(survey, units),
     seatText(survey, bore, units),
     list(survey.zones.map((zone) => sayZone(zone, length, units))),
+    waysText(waysOfSurvey(job, bore, survey, shop), units),
     list(
       [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),
     ),
@@ -111,10 +125,6 @@ function nextText({ next }: SurveyEvaluation, units: Units): string {
   return sentences.length === 0 ? '' : `Worth reading next:\n${list(sentences)}`;
 }
 
-function underlined(name: string): string {
-  return `${name}\n${'-'.repeat([...name].length)}`;
-}
-
 /** One line a depth; all across. */
 function sectionTable(survey: SurveyEvaluation, units: Units): string {
   if (survey.sections.length === 0) return '';
@@ -133,22 +143,6 @@ function sectionTable(survey: SurveyEvaluation, units: Units): string {
   const head = ['depth', 'mean', 'greatest', 'least', 'out-of-round', 'give or take'];
   const all = [head, ...rows];
   return `${columns(all, () => false)}\n(${units}, across)`;
-}
-
-/** Cells under one another, to the right but for those that are words. */
-function columns(rows: readonly (readonly string[])[], words: (at: number) => boolean): string {
-  const widths = rows[0]!.map((_, i) => Math.max(...rows.map((row) => [...row[i]!].length)));
-  return rows
-    .map((row) =>
-      row
-        .map((cell, i) => {
-          const gap = ' '.repeat(widths[i]! - [...cell].length);
-          return words(i) ? cell + gap : gap + cell;
-        })
-        .join('  ')
-        .trimEnd(),
-    )
-    .join('\n');
 }
 
 function doubtText(survey: SurveyEvaluation, units: Units): string {
@@ -181,27 +175,4 @@ function seatText(
   if (target === null || removal === null || seating === null) return '';
   const words = tradeOffWords(target, removal, seating, facts.bushingOutside.mm, units);
   return wrapped(sayTradeOff(words));
-}
-
-function paragraphs(sentences: readonly string[]): string {
-  return sentences.map((text) => wrapped(text)).join('\n');
-}
-
-function list(texts: readonly string[]): string {
-  return texts.map((text) => wrapped(text, '- ', '  ')).join('\n');
-}
-
-/** Broken between words; `first` before the first line and `rest` before the others. */
-function wrapped(text: string, first = '', rest = ''): string {
-  const lines: string[] = [];
-  let line = first;
-  for (const word of text.split(' ')) {
-    const longer = line === first || line === rest ? line + word : `${line} ${word}`;
-    if (longer.length > WIDTH && line.trim() !== '' && line !== first && line !== rest) {
-      lines.push(line);
-      line = rest + word;
-    } else line = longer;
-  }
-  lines.push(line);
-  return lines.join('\n');
 }

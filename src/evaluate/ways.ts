@@ -131,6 +131,7 @@ function wayFigures(decisions: Decisions, units: Units, shop: Shop | null): WayF
     heatLeast: mm('heatLeast'),
     heatMost: mm('heatMost'),
     shimLayers: SHIM_LAYERS,
+    shimLeast: mm('shimLeast'),
     stock: stock.length > 0 ? stock : usualStock(units),
   };
 }
@@ -144,7 +145,6 @@ function wayRules(decisions: Decisions, units: Units): WayRules {
     squeezeLow: mm('squeezeLow'),
     oversizeLow: mm('oversizeLow'),
     wallShare: wayShare(decisions, 'wallShare'),
-    shimLeast: mm('shimLeast'),
   };
 }
 

@@ -31,6 +31,7 @@ const FIGURES: WayFigures = {
   heatLeast: 0.05,
   heatMost: 0.25,
   shimLayers: 3,
+  shimLeast: 0.05,
   // DIN 988.
   stock: [0.1, 0.15, 0.2, 0.3, 0.5, 1],
 };
