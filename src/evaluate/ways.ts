@@ -1,6 +1,7 @@
 /** The ways of mending of one survey, with what is at hand for them, what stands in their way, and the advice. */
 import { type Advice, advise, type Gates, type WayRules } from '../bore/advice.ts';
-import { freeAxis } from '../bore/target.ts';
+import { freeAxis } from '../bore/centre.ts';
+import { wallPlaces } from '../bore/removal.ts';
 import type { Axis, Target, WearSurface } from '../bore/types.ts';
 import { type Ways, waysOf } from '../bore/ways.ts';
 import type { WayFigures, WayName, WayOutcome } from '../bore/wayTypes.ts';
@@ -103,7 +104,7 @@ const OWN_SIZE: readonly Decisions['way'][] = ['shim', 'oversize', 'sleeve'];
 /** What the ways aim at that keep the bushing's size: the target, unless that is another way's. */
 function standardTarget(
   { decisions }: Feature,
-  { bushingOutside, pressFit }: BoreFacts,
+  { bushingOutside, pressFit, seats, keepouts }: BoreFacts,
   { diameter, axis, centreRule }: Target,
   surface: WearSurface,
 ): { readonly target: number; readonly axis: Axis; readonly free: boolean } {
@@ -111,7 +112,8 @@ function standardTarget(
   const usual = bushingOutside.mm - pressFit.mm;
   const others = OWN_SIZE.includes(decisions.way) && lengthMm(decisions.target) > 0;
   if (!others || !(usual > 0)) return { target: diameter, axis, free };
-  return { target: usual, axis: free ? freeAxis(surface, usual / 2) : axis, free };
+  const places = wallPlaces(surface, seats, keepouts);
+  return { target: usual, axis: free ? freeAxis(surface, usual / 2, places) : axis, free };
 }
 
 /** Layers that still hold each other: more slide. Judgement. */
