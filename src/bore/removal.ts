@@ -70,7 +70,7 @@ export function firstPass(likely: Field, sure: Field): Field {
 
 /** What a place of the wall is to the map: nothing asked of it, metal may be asked off, nothing may be ground. */
 export const SEATED = 1;
-const KEPT_OFF = 2;
+export const KEPT_OFF = 2;
 
 /** 1 where the bushing sits and metal may be taken off, 2 in a keepout, 0 elsewhere; as long as a field. */
 export function wallPlaces(

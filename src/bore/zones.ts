@@ -8,6 +8,8 @@ const ON_SIZE = 0.0025;
 /** A hill of its own rises this share of its height above the pass, and at least this much, mm. */
 const PROMINENCE_SHARE = 0.3;
 const PROMINENCE_LEAST = 0.004;
+/** The same of what is planned, which no reading blurs, mm. */
+const NO_HILL = 0.001;
 /** Zones lower than this share of the highest are left unsaid. */
 const WORTH_SAYING = 0.1;
 const MOST_ZONES = 12;
@@ -17,7 +19,24 @@ const ALL_ROUND = 0.95;
 export function findZones(surface: WearSurface, removal: Removal): Zone[] {
   const high = removal.likely.map((t) => (t > 0 ? t : 0));
   const low = removal.deviation.map((e, k) => (e > 0 && !Number.isNaN(removal.likely[k]!) ? e : 0));
-  const zones = [...hills(surface, high, removal, 'high'), ...hills(surface, low, removal, 'low')];
+  const zones = [
+    ...hills(surface, high, removal.sd, 'high', PROMINENCE_LEAST),
+    ...hills(surface, low, removal.sd, 'low', PROMINENCE_LEAST),
+  ];
+  return worthSaying(zones);
+}
+
+/**
+ * Where metal comes off, of any field of removal: per side, mm, NaN or 0 where none does.
+ *
+ * @param sd of the wall, for the give-or-take that each zone carries
+ */
+export function highZones(surface: WearSurface, removal: Field, sd: Field): Zone[] {
+  const high = removal.map((t) => (t > 0 ? t : 0));
+  return worthSaying(hills(surface, high, sd, 'high', NO_HILL));
+}
+
+function worthSaying(zones: readonly Zone[]): Zone[] {
   const greatest = Math.max(0, ...zones.map((zone) => Math.abs(zone.peak)));
   return zones
     .filter((zone) => Math.abs(zone.peak) >= WORTH_SAYING * greatest)
@@ -25,20 +44,26 @@ export function findZones(surface: WearSurface, removal: Removal): Zone[] {
     .slice(0, MOST_ZONES);
 }
 
-function hills(surface: WearSurface, height: Field, removal: Removal, kind: Zone['kind']): Zone[] {
+function hills(
+  surface: WearSurface,
+  height: Field,
+  sd: Field,
+  kind: Zone['kind'],
+  least: number,
+): Zone[] {
   const columns = surface.grid.theta.length;
-  const found = basins(height, columns, ON_SIZE, (h) =>
-    Math.max(PROMINENCE_SHARE * h, PROMINENCE_LEAST),
+  const found = basins(height, columns, Math.min(ON_SIZE, least), (h) =>
+    Math.max(PROMINENCE_SHARE * h, least),
   );
   return found.summits
-    .map((summit, i) => zoneOf(surface, height, removal, kind, found, summit, i))
-    .filter((zone) => Math.abs(zone.peak) >= PROMINENCE_LEAST);
+    .map((summit, i) => zoneOf(surface, height, sd, kind, found, summit, i))
+    .filter((zone) => Math.abs(zone.peak) >= least);
 }
 
 function zoneOf(
   surface: WearSurface,
   height: Field,
-  removal: Removal,
+  sd: Field,
   kind: Zone['kind'],
   found: Basins,
   summit: number,
@@ -77,7 +102,7 @@ function zoneOf(
     peak: kind === 'high' ? -peak : peak,
     theta: theta[it]!,
     z: z[iz]!,
-    give: 2 * removal.sd[summit]!,
+    give: 2 * sd[summit]!,
     from: theta[coreSpan.from]!,
     to: theta[coreSpan.to]!,
     top: z[top]!,

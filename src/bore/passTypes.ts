@@ -1,0 +1,55 @@
+/** The words of the passes, as data: millimetres, per side, radians; fields row by row as everywhere in bore. */
+import type { Instrument } from '../job/schema.ts';
+import type { Tool } from './reach.ts';
+import type { Field, Zone } from './types.ts';
+
+/** Where nothing more can be taken, and how much is left there. */
+export interface Left extends Pick<Zone, 'theta' | 'z'> {
+  /** Per side, mm. */
+  readonly most: number;
+  /** `tool`: the wheel does not get there; `slope`: no room to blend it out; `doubt`: within today's give-or-take. */
+  readonly why: 'tool' | 'slope' | 'doubt';
+}
+
+/** What one instrument should read at a gate, as it reads: mm across or per side. */
+export interface Expected {
+  readonly instrument: Instrument;
+  readonly before: number;
+  /** Once the pass is done as planned. */
+  readonly after: number;
+  /** From here on the metal at this place is no longer sure: stop, whatever the map still asks. */
+  readonly stop: number;
+}
+
+export interface GatePlace {
+  readonly theta: number;
+  readonly z: number;
+  /** `most`: where most comes off; `near`: nearest to the target afterwards; `control`: not worked, must not change. */
+  readonly why: 'most' | 'near' | 'control';
+  readonly expected: readonly Expected[];
+}
+
+export interface Pass {
+  /** Per side, mm; NaN where nothing may be ground. */
+  readonly removal: Field;
+  /** Greatest of it, mm; what comes off in all, mm3 and grams. */
+  readonly greatest: number;
+  readonly volume: number;
+  readonly mass: number;
+  /** Highest spots of the removal, the most first. */
+  readonly zones: readonly Zone[];
+  /** True where it ends nearer to the target than today's give-or-take: only if the gate before it allows it. */
+  readonly beyondDoubt: boolean;
+  readonly gate: readonly GatePlace[];
+}
+
+export interface PassPlan {
+  readonly tool: Tool;
+  /** mm a mm along the wall. */
+  readonly slope: number;
+  readonly passes: readonly Pass[];
+  /** After the last pass, on the seats, 0.0025 mm and more; the most first. */
+  readonly left: readonly Left[];
+  /** Greatest that is left anywhere on the seats after the last pass, per side, mm. */
+  readonly leftMost: number;
+}

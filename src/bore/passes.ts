@@ -1,0 +1,166 @@
+/**
+ * The metal taken in passes: each one reached by the tool, blended out, and short of the target.
+ *
+ * A pass asks for the least of the tool's bite, half of what is left, and, in the first, what is sure at two standard
+ * deviations. Of that it takes what the tool reaches, and of that the largest part that is nowhere steeper than the
+ * slope. The passes after the first are a forecast: each gate is taken to find what was planned, so that what is left
+ * is known there. Worked out anew from the readings at the gate, each becomes a first pass in its turn, and never
+ * ends nearer to the target than those readings tell.
+ */
+import { basins } from './basins.ts';
+import { feather, leastBeyond } from './feather.ts';
+import type { Left, Pass, PassPlan } from './passTypes.ts';
+import { reach, type Tool } from './reach.ts';
+import { KEPT_OFF, metalVolume, SEATED, STEEL } from './removal.ts';
+import type { Field, Removal, WearSurface } from './types.ts';
+import { highZones } from './zones.ts';
+
+/** Less than this is on size, per side, mm: 0.0001 in. */
+export const ON_SIZE = 0.0025;
+/** A pass that takes less than this anywhere is no pass, per side, mm: it would not be told from none. */
+const NO_PASS = 0.0005;
+const MOST_PASSES = 60;
+/** Standard deviations by which a place may be larger than at the mean. */
+const SURE = 2;
+
+/** What the passes are worked out of. */
+export interface PassMatter {
+  readonly surface: WearSurface;
+  readonly removal: Pick<Removal, 'deviation' | 'sd'>;
+  /** As `wallPlaces` gives it. */
+  readonly places: Uint8Array;
+  /** 1 where something is kept off because there is no metal: a hole, a groove, a chamfer. */
+  readonly bare: Uint8Array;
+  /** Of the target cylinder, mm. */
+  readonly radius: number;
+  readonly tool: Tool;
+  /** mm a mm along the wall. */
+  readonly slope: number;
+}
+
+/** The passes without what is said of each: fields of what comes off, and the deviation that the last one leaves. */
+export interface Course {
+  readonly removals: readonly Field[];
+  readonly deviation: Field;
+}
+
+/**
+ * @param first standard deviations that the first pass stays off the target by; 0: nothing is uncertain
+ */
+export function course(matter: PassMatter, first = SURE): Course {
+  const removals: Field[] = [];
+  let deviation = matter.removal.deviation;
+  while (removals.length < MOST_PASSES && mostLeft(matter, deviation) >= ON_SIZE) {
+    const removal = onePass(matter, deviation, removals.length === 0 ? first : 0);
+    if (!(greatestOf(removal) >= NO_PASS)) break;
+    deviation = deviation.map((e, k) => (removal[k]! > 0 ? e + removal[k]! : e));
+    removals.push(removal);
+  }
+  return { removals, deviation };
+}
+
+/**
+ * What one pass takes off a wall of that deviation, per side, mm; NaN where nothing may be ground.
+ *
+ * It may run past the edge of a seat, into metal that stands proud of the target there too, by as little as the slope
+ * allows; nowhere does it end nearer to the target than so many standard deviations.
+ */
+export function onePass(matter: PassMatter, deviation: Field, sds: number): Field {
+  const { surface, removal, places, bare, radius, tool, slope } = matter;
+  const wanted = deviation.map((e, k) => {
+    if (bare[k] === 1) return Number.POSITIVE_INFINITY;
+    if (places[k] === KEPT_OFF) return 0;
+    const most = Math.min(tool.bite, -e / 2, -e - sds * removal.sd[k]!);
+    return most > 0 ? most : 0;
+  });
+  const reached = reach(deviation, wanted, surface.grid, radius, tool);
+  const blended = feather(reached, surface.grid, radius, slope);
+  const asked = leastBeyond(blended, seatedOf(places), surface.grid, radius, slope);
+  return asked.map((g, k) => (places[k] === KEPT_OFF ? Number.NaN : Math.min(g, blended[k]!)));
+}
+
+function seatedOf(places: Uint8Array): Uint8Array {
+  return places.map((place) => (place === SEATED ? 1 : 0));
+}
+
+/** The most that still stands proud on the seats, per side, mm. */
+function mostLeft({ places }: PassMatter, deviation: Field): number {
+  let most = 0;
+  for (let k = 0; k < deviation.length; k++) {
+    if (places[k] === SEATED && -deviation[k]! > most) most = -deviation[k]!;
+  }
+  return most;
+}
+
+/** The whole plan; the gates are `gatesOf`'s. */
+export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
+  readonly passes: readonly Omit<Pass, 'gate'>[];
+} {
+  const { removals, deviation } = course(matter);
+  const { tool, slope, surface, removal: today } = matter;
+  let now = today.deviation;
+  const passes = removals.map((removal, at) => {
+    now = now.map((e, k) => (removal[k]! > 0 ? e + removal[k]! : e));
+    const volume = metalVolume(surface, removal);
+    return {
+      removal,
+      greatest: greatestOf(removal),
+      volume,
+      mass: volume * STEEL,
+      zones: highZones(surface, removal, today.sd),
+      beyondDoubt: at > 0 && endsInDoubt(now, removal, today.sd),
+    };
+  });
+  return {
+    tool,
+    slope,
+    passes,
+    left: leftOver(matter, deviation, removals.length === 0),
+    leftMost: mostLeft(matter, deviation),
+  };
+}
+
+/** True where a worked place ends nearer to the target than so much give-or-take. */
+function endsInDoubt(deviation: Field, removal: Field, sd: Field): boolean {
+  return removal.some((g, k) => g >= NO_PASS && -deviation[k]! < SURE * sd[k]! - NO_PASS);
+}
+
+/** The hills that no pass takes down, the highest first. */
+function leftOver(matter: PassMatter, deviation: Field, none: boolean): Left[] {
+  const { surface, places, removal } = matter;
+  const { theta, z } = surface.grid;
+  const height = deviation.map((e, k) => (places[k] === SEATED && e < 0 ? -e : 0));
+  const { summits } = basins(height, theta.length, ON_SIZE, (h) => Math.max(0.3 * h, ON_SIZE));
+  const open = reach(
+    deviation,
+    freely(matter, deviation),
+    surface.grid,
+    matter.radius,
+    matter.tool,
+  );
+  return summits.map((k) => ({
+    theta: theta[k % theta.length]!,
+    z: z[Math.floor(k / theta.length)]!,
+    most: height[k]!,
+    why:
+      none && height[k]! <= SURE * removal.sd[k]! + ON_SIZE
+        ? 'doubt'
+        : open[k]! < height[k]! / 2
+          ? 'tool'
+          : 'slope',
+  }));
+}
+
+/** All that stands proud, without bite or half. */
+function freely({ places, bare }: PassMatter, deviation: Field): Field {
+  return deviation.map((e, k) => {
+    if (bare[k] === 1) return Number.POSITIVE_INFINITY;
+    return places[k] !== KEPT_OFF && e < 0 ? -e : 0;
+  });
+}
+
+function greatestOf(field: Field): number {
+  let most = 0;
+  for (const g of field) if (g > most) most = g;
+  return most;
+}
