@@ -19,6 +19,8 @@ export interface Expected {
   readonly after: number;
   /** From here on the metal at this place is no longer sure: stop, whatever the map still asks. */
   readonly stop: number;
+  /** Two standard deviations of `before` as the readings so far tell it. */
+  readonly give: number;
 }
 
 export interface GatePlace {
@@ -40,6 +42,8 @@ export interface Pass {
   readonly zones: readonly Zone[];
   /** True where it ends nearer to the target than today's give-or-take: only if the gate before it allows it. */
   readonly beyondDoubt: boolean;
+  /** True where no more than the last 0.001 in across stands: that comes off with strip, by hand. */
+  readonly byStrip: boolean;
   readonly gate: readonly GatePlace[];
 }
 

@@ -19,9 +19,11 @@ import { highZones } from './zones.ts';
 export const ON_SIZE = 0.0025;
 /** A pass that takes less than this anywhere is no pass, per side, mm: it would not be told from none. */
 const NO_PASS = 0.0005;
+/** The last 0.001 in across, per side, mm: common practice. */
+const BY_STRIP = 0.0127;
 const MOST_PASSES = 60;
 /** Standard deviations by which a place may be larger than at the mean. */
-const SURE = 2;
+export const SURE = 2;
 
 /** What the passes are worked out of. */
 export interface PassMatter {
@@ -100,6 +102,7 @@ export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
   const { tool, slope, surface, removal: today } = matter;
   let now = today.deviation;
   const passes = removals.map((removal, at) => {
+    const standing = mostLeft(matter, now);
     now = now.map((e, k) => (removal[k]! > 0 ? e + removal[k]! : e));
     const volume = metalVolume(surface, removal);
     return {
@@ -108,6 +111,7 @@ export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
       volume,
       mass: volume * STEEL,
       zones: highZones(surface, removal, today.sd),
+      byStrip: standing <= BY_STRIP,
       beyondDoubt: at > 0 && endsInDoubt(now, removal, today.sd),
     };
   });

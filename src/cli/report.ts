@@ -13,6 +13,7 @@ import type {
   Section,
   Zone,
 } from '../bore/types.ts';
+import type { Passes } from '../evaluate/passes.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayNext, saySetup } from '../figures/nextWords.ts';
 import { temperatureRemarks } from '../figures/temperatureWords.ts';
@@ -21,6 +22,7 @@ import type { Units } from '../job/schema.ts';
 import type { TemperatureFacts } from '../job/temperature.ts';
 import { jointReport, patternsReport } from './jointReport.ts';
 import type { FindOther } from './otherReport.ts';
+import { passesReport } from './passesReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 import { smoothnessReport } from './smoothnessReport.ts';
@@ -33,10 +35,14 @@ export interface Choice {
   readonly survey?: string | undefined;
 }
 
+/** Works out the passes of one survey; null where it has no target. */
+export type FindPasses = (bore: BoreEvaluation, survey: SurveyEvaluation) => Passes | null;
+
 /** What is worked out of a survey beside its evaluation; what is left out is not told. */
 export interface Finders {
   readonly other?: FindOther;
   readonly ways?: FindWays;
+  readonly passes?: FindPasses;
 }
 
 export function reportOf(
@@ -74,7 +80,7 @@ function surveyReport(
   s: SurveyEvaluation,
   bore: BoreEvaluation,
   units: Units,
-  { other = () => null, ways = () => NO_WAYS }: Finders,
+  { other = () => null, ways = () => NO_WAYS, passes = () => null }: Finders,
 ): SurveyReport {
   const { surface, target, removal } = s;
   const grid = surface?.grid;
@@ -119,7 +125,7 @@ function surveyReport(
     tradeOff: tradeOffReport(s, bore, units),
     zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
     ...ways(bore, s),
-    passes: [],
+    ...passesReport(passes(bore, s), s, bore, units, matrix),
     fit: null,
     notes: [...s.notes, ...temperatureRemarks(s.temperature, units)].map(remark),
   };

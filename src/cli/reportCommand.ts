@@ -1,7 +1,14 @@
 /** `roundhand report`: a job, a CSV of readings or one of points through the same evaluation as the page. */
 import { basename } from 'node:path';
+import { passesOfSurvey } from '../evaluate/passes.ts';
 import { jobFromScan } from '../evaluate/scanJob.ts';
-import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
+import {
+  type BoreEvaluation,
+  type Evaluation,
+  evaluate,
+  type Memory,
+  type SurveyEvaluation,
+} from '../evaluate.ts';
 import { type ReadingsCsv, readReadingsCsv } from '../job/csv.ts';
 import { doubtsOf } from '../job/doubts.ts';
 import { type CsvSizes, jobFromCsv } from '../job/fromCsv.ts';
@@ -34,6 +41,8 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const finders = {
     other: otherFinder(job, memory, matrix, said.shop),
     ways: waysFinder(job, said.shop),
+    passes: (bore: BoreEvaluation, survey: SurveyEvaluation) =>
+      passesOfSurvey(job, bore, survey, said.shop),
   };
   const out =
     options.json === true

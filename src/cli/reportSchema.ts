@@ -7,6 +7,7 @@
 import * as v from 'valibot';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
+import { GrindingSchema, PassSchema } from './passesReport.ts';
 import { Circles, Cylinders } from './plugsReport.ts';
 import { TradeOffSchema } from './tradeOffReport.ts';
 import { WayAdviceSchema, WaySchema } from './waysReport.ts';
@@ -256,7 +257,9 @@ const Survey = v.strictObject({
   /** None without a target. */
   ways: v.array(WaySchema),
   wayAdvice: v.nullable(WayAdviceSchema),
-  passes: v.array(v.never()),
+  passes: v.array(PassSchema),
+  /** What the passes are ground with, what they leave, and what the pass before took off; null without a target. */
+  grinding: v.nullable(GrindingSchema),
   fit: v.null(),
   notes: v.array(Remark),
 });

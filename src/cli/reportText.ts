@@ -1,4 +1,5 @@
 /** The report for people: the same sentences as in the notebook, in plain text. */
+import { passesOfSurvey } from '../evaluate/passes.ts';
 import { waysOfSurvey } from '../evaluate/ways.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayAmounts } from '../figures/amountWords.ts';
@@ -23,6 +24,7 @@ import { roundGive } from '../geometry/roundGive.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
+import { passesText } from './passesReport.ts';
 import { columns, list, paragraphs, underlined, wrapped } from './textLayout.ts';
 import { waysText } from './waysText.ts';
 
@@ -77,6 +79,9 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, { job, shop 
     seatText(survey, bore, units),
     list(survey.zones.map((zone) => sayZone(zone, length, units))),
     waysText(waysOfSurvey(job, bore, survey, shop), units),
+    ...passesText(passesOfSurvey(job, bore, survey, shop), survey, bore, units).map(
+      ({ title, lines }) => [wrapped(title), list(lines)].filter((part) => part !== '').join('\n'),
+    ),
     list(
       [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),
     ),

@@ -36,7 +36,7 @@ export function zoneWords(zone: Zone, length: number, units: Units): ZoneWords {
   };
 }
 
-function clockRange(zone: Zone): string {
+export function clockRange(zone: Zone): string {
   if (zone.allRound) return 'All round';
   const [from, to] = [nearClock(zone.from), nearClock(zone.to)];
   return from === to ? `At ${from}` : `${from} to ${to}`;
@@ -45,7 +45,7 @@ function clockRange(zone: Zone): string {
 /** The edge of a zone this near to a face is that face, as a share of the length. */
 const AT_THE_FACE = 0.03;
 
-function depthRange({ top, bottom }: Zone, length: number, units: Units): string {
+export function depthRange({ top, bottom }: Zone, length: number, units: Units): string {
   const fromRim = top <= AT_THE_FACE * length;
   const toBottom = bottom >= (1 - AT_THE_FACE) * length;
   if (fromRim && toBottom) return 'the whole depth';
@@ -56,7 +56,7 @@ function depthRange({ top, bottom }: Zone, length: number, units: Units): string
   return shallow === deep ? `${deep} deep` : `${shallow} to ${deep} deep`;
 }
 
-function feather(zone: Zone): string {
+export function feather(zone: Zone): string {
   if (zone.allRound || zone.outerFrom === zone.outerTo) return '; feather it out';
   return `; feather to nothing by ${nearClock(zone.outerFrom)} and ${nearClock(zone.outerTo)}`;
 }

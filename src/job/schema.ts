@@ -207,6 +207,18 @@ export type WayFigure = v.InferOutput<typeof WayFigure>;
 export const WayShare = v.picklist(['acceptShare', 'wallShare']);
 export type WayShare = v.InferOutput<typeof WayShare>;
 
+/** Rigid wheels (drum, stone, burr, file) bridge hollows; a flap wheel, a strip and a scraper follow the wall. */
+export const ToolKind = v.picklist([
+  'drum',
+  'flap-wheel',
+  'stone',
+  'strip',
+  'file',
+  'scraper',
+  'burr',
+]);
+export type ToolKind = v.InferOutput<typeof ToolKind>;
+
 export const Decisions = v.strictObject({
   way: v.optional(
     v.picklist(['grind', 'squeeze', 'shim', 'oversize', 'sleeve', 'weld', 'leave', 'undecided']),
@@ -235,6 +247,7 @@ export const Decisions = v.strictObject({
       dents: v.optional(Typed),
     }),
   ),
+  /** A tool of the shop; what is stated under `grinding` goes before its figures. */
   tool: v.optional(Id),
   wayFigures: v.optional(v.partial(v.strictObject(v.entriesFromList(WayFigure.options, Typed)))),
   wayShares: v.optional(
@@ -242,6 +255,19 @@ export const Decisions = v.strictObject({
   ),
   /** Whether cracks were looked for; left out: not yet. */
   crack: v.optional(v.picklist(['none', 'seen'])),
+  /** What it is ground with; figures left out are the usual ones of such a tool in such a bore. */
+  grinding: v.optional(
+    v.strictObject({
+      kind: v.optional(ToolKind),
+      /** Across, and how much of it lies along the bore. */
+      diameter: v.optional(Typed),
+      width: v.optional(Typed),
+      /** The most that one pass takes, per side. */
+      bite: v.optional(Typed),
+      /** How steeply a ground place may run out: mm a mm where typed in millimetres, else the length an inch. */
+      slope: v.optional(Typed),
+    }),
+  ),
 });
 export type Decisions = v.InferOutput<typeof Decisions>;
 

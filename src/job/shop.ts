@@ -1,6 +1,6 @@
 /** The shop document: what is at hand and what was learned, kept beside the jobs. As typed, like a job. */
 import * as v from 'valibot';
-import { Gauge, Typed } from './schema.ts';
+import { Gauge, ToolKind, Typed } from './schema.ts';
 
 const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 const Name = v.pipe(v.string(), v.maxLength(200));
@@ -21,7 +21,7 @@ export const Shop = v.strictObject({
     v.strictObject({
       id: Id,
       name: Name,
-      kind: v.picklist(['drum', 'flap-wheel', 'stone', 'strip', 'file', 'scraper', 'burr']),
+      kind: ToolKind,
       radius: v.optional(Typed),
       width: v.optional(Typed),
       bite: v.optional(Typed),

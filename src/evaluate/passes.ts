@@ -1,0 +1,250 @@
+/** The passes of one survey, what the pass before it took off, and the stages so far: worked out on demand. */
+import { gateOf, type InUse } from '../bore/gate.ts';
+import { onePass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
+import type { Pass, PassPlan } from '../bore/passTypes.ts';
+import { KEPT_OFF, SEATED, wallPlaces } from '../bore/removal.ts';
+import type { Field, Removal, Sighting, Target, WearSurface } from '../bore/types.ts';
+import { type Past, pastTarget, type WorkedOff, workedOff } from '../bore/worked.ts';
+import { type BoreEvaluation, evaluate, type Memory, type SurveyEvaluation } from '../evaluate.ts';
+import { type BoreFacts, surveyFacts } from '../job/facts.ts';
+import type { Feature, Job, Survey } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
+import { type ToolFacts, toolFacts } from '../job/tools.ts';
+import type { SurveyOf } from './tradeOff.ts';
+
+/** Of which survey, by the ids of feature and survey. */
+export type PassesOf = SurveyOf;
+
+/** How far the wall is from round and from its target at one stage; a forecast once the pass is done as planned. */
+export interface StageFigures {
+  readonly name: string;
+  readonly forecast: boolean;
+  /** Greatest less least diameter at one depth of the seats, the worst depth; across, mm. */
+  readonly outOfRound: number;
+  /** Per side, mm, 0 and more: most that stands proud of the target on the seats, and most that is missing. */
+  readonly high: number;
+  readonly low: number;
+}
+
+export interface Passes {
+  readonly tool: ToolFacts;
+  readonly plan: PassPlan;
+  /** What the pass before this survey took off; null: this survey follows no pass. */
+  readonly worked: { readonly off: WorkedOff; readonly since: string } | null;
+  readonly past: Past | null;
+  readonly stages: readonly StageFigures[];
+}
+
+/** Stages that metal has been taken off before. */
+const GROUND: ReadonlySet<Survey['stage']> = new Set(['pass', 'fitted']);
+
+/**
+ * @param memory what was worked out of the job itself; it is read and left as it is
+ * @returns null where the job holds no such survey, or it has no target
+ */
+export function passesOf(
+  job: Job,
+  { bore, survey }: PassesOf,
+  memory: Memory,
+  shop: Shop | null = null,
+): Passes | null {
+  const { bores } = evaluate(job, new Map(memory), 'quick', shop);
+  const of = bores.find(({ id }) => id === bore);
+  const one = of?.surveys.find(({ id }) => id === survey);
+  return of === undefined || one === undefined ? null : passesOfSurvey(job, of, one, shop);
+}
+
+/** A survey whose plan can be made. */
+type Planned = SurveyEvaluation & {
+  readonly surface: WearSurface;
+  readonly target: Target;
+  readonly removal: Removal;
+};
+
+function isPlanned(survey: SurveyEvaluation): survey is Planned {
+  return survey.surface !== null && survey.target !== null && survey.removal !== null;
+}
+
+/** @returns null where the survey has no target */
+export function passesOfSurvey(
+  job: Job,
+  bore: BoreEvaluation,
+  survey: SurveyEvaluation,
+  shop: Shop | null,
+): Passes | null {
+  const feature = job.features.find(({ id }) => id === bore.id);
+  if (feature === undefined || !isPlanned(survey)) return null;
+  const matter = matterOf(job, feature, bore.facts, survey, shop);
+  const plan = withGates(job, feature, survey, matter);
+  const before = groundBefore(feature, bore, survey);
+  return {
+    tool: toolFacts(feature.decisions, shop, survey.target.diameter, job.units),
+    plan,
+    worked: before && {
+      since: before.name,
+      off: workedOff(
+        before.surface,
+        survey.surface,
+        plannedBefore(job, feature, bore.facts, before, shop),
+        survey.sightings,
+      ),
+    },
+    past:
+      before &&
+      pastTarget(
+        before.removal.deviation,
+        survey.removal,
+        matter.places,
+        survey.surface,
+        survey.target.diameter,
+      ),
+    stages: [...stagesSoFar(bore, survey), ...forecast(matter, plan.passes)],
+  };
+}
+
+function matterOf(
+  job: Job,
+  { decisions }: Feature,
+  { seats, keepouts }: BoreFacts,
+  { surface, target, removal }: Planned,
+  shop: Shop | null,
+): PassMatter {
+  const tool = toolFacts(decisions, shop, target.diameter, job.units);
+  const bare = wallPlaces(
+    surface,
+    [],
+    keepouts.filter(({ kind }) => kind !== 'other'),
+  );
+  return {
+    surface,
+    removal,
+    places: wallPlaces(surface, seats, keepouts),
+    bare: bare.map((place) => (place === KEPT_OFF ? 1 : 0)),
+    radius: target.diameter / 2,
+    tool: {
+      rigid: tool.rigid,
+      radius: tool.diameter.mm / 2,
+      width: tool.width.mm,
+      bite: tool.bite.mm,
+    },
+    slope: tool.slope.mm,
+  };
+}
+
+function withGates(job: Job, feature: Feature, survey: Planned, matter: PassMatter): PassPlan {
+  const { passes, ...plan } = planPasses(matter);
+  const inUse = instrumentsInUse(job, feature, survey);
+  let deviation = matter.removal.deviation;
+  let wall = matter.surface.mean;
+  const gated = passes.map((pass, at): Pass => {
+    const step = { deviation, wall, removal: pass.removal, sds: at === 0 ? SURE : 0 };
+    deviation = after(deviation, pass.removal);
+    wall = after(wall, pass.removal);
+    return { ...pass, gate: gateOf(matter, step, survey.sightings, inUse) };
+  });
+  return { ...plan, passes: gated };
+}
+
+function after(field: Field, removal: Field): Field {
+  return field.map((v, k) => (removal[k]! > 0 ? v + removal[k]! : v));
+}
+
+/** Each kind of instrument of the survey once, and which way it reads. */
+function instrumentsInUse(job: Job, feature: Feature, { id, sightings }: Planned): InUse[] {
+  const survey = feature.surveys.find((one) => one.id === id);
+  const setups = survey === undefined ? [] : surveyFacts(job, feature, survey).setups;
+  const found = new Map<Sighting['instrument'], InUse>();
+  for (const { instrument, setup } of sightings) {
+    if (found.has(instrument)) continue;
+    // A thicker wall is a smaller bore.
+    const sign = instrument === 'wall' ? -1 : (setups[setup]?.sign ?? 1);
+    found.set(instrument, { instrument, sign });
+  }
+  return [...found.values()];
+}
+
+/** The survey before one that was taken after grinding; null: none, or metal was put on in between. */
+function groundBefore(
+  { surveys }: Feature,
+  bore: BoreEvaluation,
+  survey: SurveyEvaluation,
+): Planned | null {
+  const at = surveys.findIndex(({ id }) => id === survey.id);
+  if (at < 1 || !GROUND.has(surveys[at]!.stage)) return null;
+  for (let i = at - 1; i >= 0; i--) {
+    const found = bore.surveys.find(({ id }) => id === surveys[i]!.id);
+    if (found !== undefined && isPlanned(found)) return found;
+  }
+  return null;
+}
+
+/** What was to come off: the pass as it was given to the bench, else the first that was planned from that survey. */
+function plannedBefore(
+  job: Job,
+  feature: Feature,
+  facts: BoreFacts,
+  before: Planned,
+  shop: Shop | null,
+): Field {
+  const issued = feature.issued.filter(({ survey }) => survey === before.id).at(-1);
+  const { theta, z } = before.surface.grid;
+  if (issued?.theta.length === theta.length && issued.z.length === z.length) {
+    return Float64Array.from(issued.removal.flat());
+  }
+  return onePass(matterOf(job, feature, facts, before, shop), before.removal.deviation, SURE);
+}
+
+function stagesSoFar({ surveys, facts }: BoreEvaluation, upTo: SurveyEvaluation): StageFigures[] {
+  const at = surveys.findIndex(({ id }) => id === upTo.id);
+  return surveys.slice(0, at + 1).flatMap((survey) => {
+    if (!isPlanned(survey)) return [];
+    const { surface, removal, name } = survey;
+    const places = wallPlaces(surface, facts.seats, facts.keepouts);
+    return [
+      { name, forecast: false, ...shapeFigures(surface, surface.mean, removal.deviation, places) },
+    ];
+  });
+}
+
+function forecast(
+  { surface, removal, places }: PassMatter,
+  passes: readonly Pass[],
+): StageFigures[] {
+  let deviation = removal.deviation;
+  let wall = surface.mean;
+  return passes.map((pass, at) => {
+    deviation = after(deviation, pass.removal);
+    wall = after(wall, pass.removal);
+    return {
+      name: `pass ${at + 1}`,
+      forecast: true,
+      ...shapeFigures(surface, wall, deviation, places),
+    };
+  });
+}
+
+function shapeFigures(
+  { grid: { theta, z } }: WearSurface,
+  wall: Field,
+  deviation: Field,
+  places: Uint8Array,
+): Pick<StageFigures, 'outOfRound' | 'high' | 'low'> {
+  const columns = theta.length;
+  const half = columns / 2;
+  let [outOfRound, high, low] = [0, 0, 0];
+  for (let row = 0; row < z.length; row++) {
+    let least = Number.POSITIVE_INFINITY;
+    let greatest = Number.NEGATIVE_INFINITY;
+    for (let it = 0; it < columns; it++) {
+      const k = row * columns + it;
+      if (places[k] !== SEATED) continue;
+      high = Math.max(high, -deviation[k]!);
+      low = Math.max(low, deviation[k]!);
+      const across = wall[k]! + wall[row * columns + ((it + half) % columns)]!;
+      least = Math.min(least, across);
+      greatest = Math.max(greatest, across);
+    }
+    if (greatest >= least) outOfRound = Math.max(outOfRound, greatest - least);
+  }
+  return { outOfRound, high, low };
+}
