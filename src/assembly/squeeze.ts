@@ -34,9 +34,9 @@ export interface SqueezePlan {
   readonly jaws: number;
   /** Every depth of the seat, from the rim. */
   readonly rows: readonly SqueezeRow[];
-  /** Depths over which to grip the boss: where at least half of the greatest closing is wanted. */
+  /** Depths over which to grip the boss: where at least half of the greatest need is. */
   readonly grip: { readonly from: number; readonly to: number };
-  /** The depth that is to close most. */
+  /** The depth that needs most. */
   readonly most: SqueezeRow;
   /** Largest place of all, before. */
   readonly largest: number;
@@ -69,8 +69,8 @@ export function planSqueeze(asked: SqueezeAsked): SqueezePlan | null {
   const jaws = longWay(sizes.filter((_, iz) => large[iz]));
   if (Number.isNaN(jaws)) return null;
   const rows = sizes.flatMap((d, iz) => (d === null ? [] : [rowOf(asked, grid.z[iz]!, d, jaws)]));
-  const most = rows.reduce((a, b) => (b.close > a.close ? b : a));
-  const gripped = rows.filter(({ close }) => close >= most.close / 2).map(({ z }) => z);
+  const most = rows.reduce((a, b) => (needOf(b) > needOf(a) ? b : a));
+  const gripped = rows.filter((row) => needOf(row) >= needOf(most) / 2).map(({ z }) => z);
   return {
     jaws,
     rows,
@@ -78,6 +78,11 @@ export function planSqueeze(asked: SqueezeAsked): SqueezePlan | null {
     most,
     largest: Math.max(...rows.map(({ before }) => before.largest)),
   };
+}
+
+/** All that the largest place is over the goal by, by bending and by drawing in, mm. */
+export function needOf({ close, short }: SqueezeRow): number {
+  return close + short;
 }
 
 /** Diameters over half a turn from 12 o'clock; null where one is not known. */
@@ -182,7 +187,7 @@ const WAYS = [0, 1, 2, 3] as const;
  * What to measure cold, and what to expect: between bending alone and the most upset, and between what the jaws may have
  * brought.
  *
- * @param depths of the grid nearest to which readings are taken
+ * @param depths at which readings are taken; the nearest of the grid tells what to expect
  * @param off how far J may be out either way, as springback is not known better, across, mm
  * @param give of a diameter before, across, mm
  */
@@ -205,7 +210,7 @@ export function coldReadings(
       const ends = [row.close - slack, row.close + slack].flatMap((close) =>
         [0, Math.min(asked.upset, close)].map((upset) => squeezed(d, plan.jaws, close, upset)[it]!),
       );
-      return { theta, z: row.z, least: Math.min(...ends) - give, most: Math.max(...ends) + give };
+      return { theta, z: depth, least: Math.min(...ends) - give, most: Math.max(...ends) + give };
     });
   });
 }

@@ -20,6 +20,7 @@ import { temperatureRemarks } from '../figures/temperatureWords.ts';
 import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
 import type { TemperatureFacts } from '../job/temperature.ts';
+import type { FindBuildUp } from './buildUpReport.ts';
 import { jointReport, patternsReport } from './jointReport.ts';
 import type { FindOther } from './otherReport.ts';
 import { passesReport } from './passesReport.ts';
@@ -43,6 +44,7 @@ export interface Finders {
   readonly other?: FindOther;
   readonly ways?: FindWays;
   readonly passes?: FindPasses;
+  readonly buildUp?: FindBuildUp;
 }
 
 export function reportOf(
@@ -80,7 +82,7 @@ function surveyReport(
   s: SurveyEvaluation,
   bore: BoreEvaluation,
   units: Units,
-  { other = () => null, ways = () => NO_WAYS, passes = () => null }: Finders,
+  { other, buildUp, ways = () => NO_WAYS, passes = () => null }: Finders,
 ): SurveyReport {
   const { surface, target, removal } = s;
   const grid = surface?.grid;
@@ -121,9 +123,10 @@ function surveyReport(
     },
     deviation: removal && grid ? matrix(removal.deviation, grid) : null,
     removal: removal && grid ? removalReport(removal, grid) : null,
-    otherReading: other(bore, s),
+    otherReading: other?.(bore, s) ?? null,
     tradeOff: tradeOffReport(s, bore, units),
     zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
+    buildUp: buildUp?.(bore, s) ?? null,
     ...ways(bore, s),
     ...passesReport(passes(bore, s), s, bore, units, matrix),
     fit: null,

@@ -18,6 +18,7 @@ import { isScan, readScan } from '../job/pointsTable.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { lengthMm } from '../job/units.ts';
+import { buildUpFinder } from './buildUpReport.ts';
 import { otherFinder } from './otherReport.ts';
 import { readInput } from './readInput.ts';
 import { type Choice, chosen, matrix, reportOf } from './report.ts';
@@ -40,6 +41,7 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   if (lost !== null) return { out: '', fault: `${name}: ${lost}` };
   const finders = {
     other: otherFinder(job, memory, matrix, said.shop),
+    buildUp: buildUpFinder(job, said.shop),
     ways: waysFinder(job, said.shop),
     passes: (bore: BoreEvaluation, survey: SurveyEvaluation) =>
       passesOfSurvey(job, bore, survey, said.shop),

@@ -5,6 +5,7 @@
  * from face A; deviation and removal per side; sections across. Not known is null.
  */
 import * as v from 'valibot';
+import { BuildUpSchema } from './buildUpReport.ts';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { GrindingSchema, PassSchema } from './passesReport.ts';
@@ -254,6 +255,8 @@ const Survey = v.strictObject({
   /** Null without a target. */
   tradeOff: v.nullable(TradeOffSchema),
   zones: v.array(Zone),
+  /** Ways that move or add metal. Null without a target. */
+  buildUp: v.nullable(BuildUpSchema),
   /** None without a target. */
   ways: v.array(WaySchema),
   wayAdvice: v.nullable(WayAdviceSchema),

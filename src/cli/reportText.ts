@@ -24,6 +24,8 @@ import { roundGive } from '../geometry/roundGive.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
+
+import { buildUpParts } from './buildUpText.ts';
 import { passesText } from './passesReport.ts';
 import { columns, list, paragraphs, underlined, wrapped } from './textLayout.ts';
 import { waysText } from './waysText.ts';
@@ -82,6 +84,7 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, { job, shop 
     ...passesText(passesOfSurvey(job, bore, survey, shop), survey, bore, units).map(
       ({ title, lines }) => [wrapped(title), list(lines)].filter((part) => part !== '').join('\n'),
     ),
+    ...buildUpParts(job, bore, survey, shop).map(({ head, lines }) => `${head}:\n${list(lines)}`),
     list(
       [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),
     ),

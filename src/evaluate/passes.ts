@@ -10,7 +10,7 @@ import { type BoreFacts, surveyFacts } from '../job/facts.ts';
 import type { Feature, Job, Survey } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { type ToolFacts, toolFacts } from '../job/tools.ts';
-import type { SurveyOf } from './tradeOff.ts';
+import type { SurveyOf } from './surveyOf.ts';
 
 /** Of which survey, by the ids of feature and survey. */
 export type PassesOf = SurveyOf;

@@ -2,18 +2,13 @@
 import { SEATED, wallPlaces } from '../bore/removal.ts';
 import { type TradeOffPoint, tradeOff } from '../bore/tradeOff.ts';
 import type { Plugs, WearSurface } from '../bore/types.ts';
-import { type BoreEvaluation, evaluate, type Memory, type SurveyEvaluation } from '../evaluate.ts';
+import type { Memory, SurveyEvaluation } from '../evaluate.ts';
 import { setDecision } from '../job/edits.ts';
 import type { BoreFacts } from '../job/facts.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { MM_PER_INCH } from '../job/units.ts';
-
-/** Of which survey, by the ids of feature and survey. */
-export interface SurveyOf {
-  readonly bore: string;
-  readonly survey: string;
-}
+import { type SurveyOf, surveyOf } from './surveyOf.ts';
 
 export interface TradeOff {
   /** Round figures of the job's units between which a target may be looked for, and what it moves by, mm. */
@@ -43,21 +38,14 @@ export function tradeOffOf(
   shop: Shop | null = null,
 ): TradeOff | null {
   const asked = { bore, survey };
-  const found = seen(job, asked, memory, shop);
+  const found = surveyOf(job, asked, memory, shop);
   const surface = found?.one.surface;
   if (!found || !surface) return null;
   const { one, of } = found;
   if (one.target !== null) return ofSurvey(one, of.facts, job.units);
   // While no size is wanted, any will do: neither frame nor give-or-take depend on it.
-  const sized = seen(withSize(job, bore, surface), asked, memory, shop);
+  const sized = surveyOf(withSize(job, bore, surface), asked, memory, shop);
   return sized && ofSurvey(sized.one, of.facts, job.units);
-}
-
-function seen(job: Job, { bore, survey }: SurveyOf, memory: Memory, shop: Shop | null) {
-  const { bores } = evaluate(job, new Map(memory), 'quick', shop);
-  const of: BoreEvaluation | undefined = bores.find(({ id }) => id === bore);
-  const one: SurveyEvaluation | undefined = of?.surveys.find(({ id }) => id === survey);
-  return of === undefined || one === undefined ? null : { of, one };
 }
 
 /** The job with the bore's mean size as target. */

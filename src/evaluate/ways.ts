@@ -12,7 +12,7 @@ import type { Decisions, Feature, Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { lengthMm } from '../job/units.ts';
 import { usualStock, wayFigureMm, wayShare } from '../job/wayFigures.ts';
-import type { SurveyOf } from './tradeOff.ts';
+import type { SurveyOf } from './surveyOf.ts';
 import { type Need, needsOf } from './wayNeeds.ts';
 
 /** What keeps somebody from some of the work, and who can settle it. */

@@ -36,6 +36,7 @@ import { lengthMm } from './units.ts';
 
 export type { Tried } from './change.ts';
 export * from './featureEdits.ts';
+export * from './mendingEdits.ts';
 export { pasteBlock } from './paste.ts';
 export * from './readingEdits.ts';
 export * from './setupEdits.ts';

@@ -21,6 +21,7 @@ export const MOST = {
   outside: 3,
   bushings: 2,
   pinPlaces: 9,
+  rim: 48,
   features: 40,
 } as const;
 
@@ -218,6 +219,9 @@ export const ToolKind = v.picklist([
   'burr',
 ]);
 export type ToolKind = v.InferOutput<typeof ToolKind>;
+/** One place of a rim face; below flush is positive. */
+export const FaceReading = v.strictObject({ face: Face, clock: Clock, below: Typed });
+export type FaceReading = v.InferOutput<typeof FaceReading>;
 
 export const Decisions = v.strictObject({
   way: v.optional(
@@ -268,6 +272,39 @@ export const Decisions = v.strictObject({
       slope: v.optional(Typed),
     }),
   ),
+  /** Figures of the ways that add metal or move it; what is left out is the usual figure, shown and editable. */
+  squeeze: v.optional(
+    v.strictObject({
+      heat: v.optional(v.strictObject({ text: text(20), unit: v.picklist(['C', 'F']) })),
+      /** Yield strength at 20 degrees Celsius, MPa. */
+      yield: v.optional(text(20)),
+    }),
+  ),
+  shim: v.optional(
+    v.strictObject({
+      /** Diameter to which the bore is, or is to be, ground round. */
+      round: v.optional(Typed),
+      /** Left between the butted ends of a strip. */
+      gap: v.optional(Typed),
+      /** How far the stack may miss what is wanted, per side. */
+      miss: v.optional(Typed),
+      /** Tabs at the mouth, bent out over the rim; 0: none. */
+      tab: v.optional(Typed),
+    }),
+  ),
+  weld: v.optional(
+    v.strictObject({
+      over: v.optional(v.picklist(['seat', 'low'])),
+      /** Core of the electrode, mm. */
+      electrode: v.optional(v.picklist(['2.5', '3.2', '4.0'])),
+      beadHeight: v.optional(Typed),
+      beadWidth: v.optional(Typed),
+      /** Share of a bead that lies on the one before it, percent. */
+      overlap: v.optional(text(20)),
+      /** Carbon equivalent of the steel, percent. */
+      carbon: v.optional(text(20)),
+    }),
+  ),
 });
 export type Decisions = v.InferOutput<typeof Decisions>;
 
@@ -303,6 +340,8 @@ export const Feature = v.strictObject({
   /** Left out: the default of the trade, shown and editable. */
   wanted: v.strictObject({ pressFit: v.optional(Typed), clearance: v.optional(Typed) }),
   keepouts: v.array(Keepout),
+  /** How far the face lies below flush, by clock position. */
+  rim: v.optional(v.pipe(v.array(FaceReading), v.maxLength(MOST.rim))),
   /** Where this feature sits on the pin's axis: along it, beside it (x to 3, y to 12), and its run-off. */
   place: v.optional(
     v.strictObject({

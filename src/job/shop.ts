@@ -32,12 +32,28 @@ export const Shop = v.strictObject({
   stock: v.array(v.strictObject({ id: Id, name: Name, thickness: Typed })),
   /** What this hand takes off with a tool in one pass, per side. */
   rates: v.array(v.strictObject({ tool: Id, perPass: Typed, passes: v.number() })),
-  /** Heat squeezes done: how much was asked, how much came, across. */
+  /** Heat squeezes done: how far the jaws moved while it was hot, how much stayed cold, across. */
   squeezes: v.array(
     v.strictObject({
       when: v.pipe(v.string(), v.maxLength(40)),
       asked: Typed,
       came: Typed,
+      /** Mean diameter before and after, cold. */
+      meanBefore: v.optional(Typed),
+      meanAfter: v.optional(Typed),
+      /** The same by clock position, across. */
+      across: v.optional(
+        v.pipe(
+          v.array(
+            v.strictObject({
+              clock: v.pipe(v.string(), v.maxLength(20)),
+              before: Typed,
+              after: Typed,
+            }),
+          ),
+          v.maxLength(24),
+        ),
+      ),
       note: Name,
     }),
   ),

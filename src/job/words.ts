@@ -18,6 +18,7 @@ const LIST_WORDS: Readonly<Record<string, string>> = {
   outside: 'outside diameter',
   depths: 'depth',
   clocks: 'clock position',
+  rim: 'face reading',
 };
 
 const KIND_WORDS: Readonly<Record<string, string>> = {

@@ -5,8 +5,10 @@
  * React and no Worker here; `bridge.ts` brings the worker.
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { BuildUp } from '../evaluate/buildUp.ts';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
-import type { SurveyOf, TradeOff } from '../evaluate/tradeOff.ts';
+import type { SurveyOf } from '../evaluate/surveyOf.ts';
+import type { TradeOff } from '../evaluate/tradeOff.ts';
 import type { Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
@@ -27,6 +29,8 @@ export interface Asides {
   readonly other: { readonly asked: OtherAsked; readonly answer: SurveyEvaluation | null };
   /** What other sizes of target would cost and leave. */
   readonly sizes: { readonly asked: SurveyOf; readonly answer: TradeOff | null };
+  /** What squeezing, shimming and welding come to. */
+  readonly buildUp: { readonly asked: SurveyOf; readonly answer: BuildUp | null };
 }
 export type Aside = keyof Asides;
 

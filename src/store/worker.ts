@@ -1,4 +1,5 @@
 /** The worker: evaluates the newest job it was sent, quickly at first, then to the end. */
+import { buildUpOf } from '../evaluate/buildUp.ts';
 import { evaluateOther } from '../evaluate/otherReading.ts';
 import { tradeOffOf } from '../evaluate/tradeOff.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
@@ -33,7 +34,11 @@ type Work<K extends Aside> = (
   shop: Shop | null,
 ) => Asides[K]['answer'];
 
-const WORK: { readonly [K in Aside]: Work<K> } = { other: evaluateOther, sizes: tradeOffOf };
+const WORK: { readonly [K in Aside]: Work<K> } = {
+  other: evaluateOther,
+  sizes: tradeOffOf,
+  buildUp: buildUpOf,
+};
 
 /** What cannot be worked out is left out; the survey itself says why where it cannot be either. */
 function asideReply<K extends Aside>(question: AsideQuestion<K>): AsideReply<K> {

@@ -1,0 +1,71 @@
+/** The chosen way of squeezing, shimming or welding, and the rim faces, as lines of the report for people. */
+import { buildUpOfSurvey } from '../evaluate/buildUp.ts';
+import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { rimWords } from '../figures/rimWords.ts';
+import { NO_SHIMS, shimWords } from '../figures/shimWords.ts';
+import { NO_SQUEEZE, squeezeWords } from '../figures/squeezeWords.ts';
+import { weldStage, weldWords } from '../figures/weldWords.ts';
+import { HEAT_RULES, heatCautions, hotWork } from '../job/safety.ts';
+import type { Job } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
+
+export interface Part {
+  readonly head: string;
+  readonly lines: readonly string[];
+}
+
+export function buildUpParts(
+  job: Job,
+  bore: BoreEvaluation,
+  survey: SurveyEvaluation,
+  shop: Shop | null,
+): Part[] {
+  const feature = job.features.find(({ id }) => id === bore.id);
+  const found = buildUpOfSurvey(job, bore, survey, shop);
+  if (feature === undefined || found === null) return [];
+  const { way } = feature.decisions;
+  const hot = hotLines(job);
+  const parts: Part[] = [];
+  if (way === 'squeeze') {
+    const { squeeze } = found;
+    const words = squeeze && squeezeWords(squeeze, found, survey, job.units);
+    const depths = [...new Set(words?.cold.map(({ depth }) => depth))];
+    const cold = depths.map((depth) => {
+      const at = words!.cold.filter((one) => one.depth === depth);
+      const ranges = at.map(({ pair, range }) => `${pair} ${range}`).join(', ');
+      return `Measure cold, ${depth} deep, and expect ${ranges} ${job.units} across.`;
+    });
+    const lines = words && [...words.ends, ...hot([...words.steps, ...cold])];
+    parts.push({ head: 'Squeeze with heat', lines: lines ?? [NO_SQUEEZE] });
+  }
+  if (way === 'shim') {
+    const { shims } = found;
+    const words = shims && shimWords(shims, found, job.units);
+    const strips = words?.strips.map(
+      ({ layer, thickness, length, butt, hole }) =>
+        `Strip ${layer}: ${thickness} thick, ${length} long, ends butt at ${butt}; hole: ${hole}.`,
+    );
+    const lines = words && [...words.stack, ...strips!, ...words.rules, ...words.cautions];
+    parts.push({ head: 'Shims', lines: lines ?? [NO_SHIMS] });
+  }
+  if (way === 'weld') {
+    const stage = feature.surveys.find(({ id }) => id === survey.id)?.stage ?? '';
+    const words = weldWords(found, weldStage(survey, stage), bore.facts.length.mm, job.units);
+    parts.push({ head: 'Weld', lines: [...words.metal, ...words.low, ...hot(words.steps)] });
+  }
+  const rims = found.rims.flatMap((rim) => rimWords(rim, job.units));
+  return rims.length === 0 ? parts : [...parts, { head: 'Rim faces', lines: rims }];
+}
+
+/** Steps with heat and their cautions once every question is answered; before that, what stands in the way. */
+function hotLines(job: Job): (steps: readonly string[]) => string[] {
+  const { open, stops, asks } = hotWork(job.safety);
+  return (steps) =>
+    open
+      ? [...steps, ...heatCautions(job.safety), HEAT_RULES]
+      : [
+          'No step with heat is told before the questions on it are answered.',
+          ...stops.map(({ says, whom }) => `${says} Ask ${whom}.`),
+          ...asks.map((question) => `Still to be answered: ${question}`),
+        ];
+}
