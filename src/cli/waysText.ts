@@ -36,8 +36,8 @@ export function waysText(ways: WaysEvaluation | null, units: Units): string {
     wrapped(adviceWords(ways.advice)),
     list([
       ...ways.advice.checks.map((check) => sayRule(check, ways, units)),
-      ...rows.map(({ title, verdict, steps, done, why, needs }) =>
-        [`${title} (${VERDICTS[verdict]}).`, why, done, `Work: ${steps}.`, needs]
+      ...rows.map(({ title, verdict, work, done, why, needs }) =>
+        [`${title} (${VERDICTS[verdict]}).`, why, done, work, needs]
           .filter((part) => part !== '')
           .join(' '),
       ),

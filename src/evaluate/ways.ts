@@ -7,6 +7,7 @@ import { type Ways, waysOf } from '../bore/ways.ts';
 import type { WayFigures, WayName, WayOutcome } from '../bore/wayTypes.ts';
 import { type BoreEvaluation, evaluate, type Memory, type SurveyEvaluation } from '../evaluate.ts';
 import type { BoreFacts } from '../job/facts.ts';
+import { OWN_SIZE } from '../job/featureEdits.ts';
 import { hotWork, type Stop } from '../job/safety.ts';
 import type { Decisions, Feature, Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
@@ -98,9 +99,6 @@ function plain({ says, whom }: Stop): Pick<WayStop, 'says' | 'whom'> {
   return { says, whom };
 }
 
-/** Ways that make the bore to a size of their own, which then is the target. */
-const OWN_SIZE: readonly Decisions['way'][] = ['shim', 'oversize', 'sleeve'];
-
 /** What the ways aim at that keep the bushing's size: the target, unless that is another way's. */
 function standardTarget(
   { decisions }: Feature,
@@ -110,7 +108,8 @@ function standardTarget(
 ): { readonly target: number; readonly axis: Axis; readonly free: boolean } {
   const free = centreRule === 'free';
   const usual = bushingOutside.mm - pressFit.mm;
-  const others = OWN_SIZE.includes(decisions.way) && lengthMm(decisions.target) > 0;
+  const { way } = decisions;
+  const others = way !== undefined && OWN_SIZE.includes(way) && lengthMm(decisions.target) > 0;
   if (!others || !(usual > 0)) return { target: diameter, axis, free };
   const places = wallPlaces(surface, seats, keepouts);
   return { target: usual, axis: free ? freeAxis(surface, usual / 2, places) : axis, free };

@@ -2,6 +2,7 @@
 import type { Verdict } from '../bore/advice.ts';
 import type { WayName } from '../bore/wayTypes.ts';
 import type { WaysEvaluation } from '../evaluate/ways.ts';
+import { OWN_SIZE } from '../job/featureEdits.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth, inUnits } from '../job/units.ts';
 import { WAY_CAUTIONS, WAY_TITLES } from './wayNames.ts';
@@ -11,16 +12,16 @@ import {
   leastPlace,
   needsWords,
   percentOf,
-  stepsWords,
   tellerOf,
   whyWords,
+  workWords,
 } from './wayWords.ts';
 
 export interface WayCell {
   /** mm, g, or a share; NaN: not known. */
   readonly value: number;
   readonly text: string;
-  /** Small, beneath; '' none. */
+  /** Small, beneath, a line each; '' none. */
   readonly note: string;
 }
 
@@ -31,8 +32,8 @@ export interface WayRow {
   readonly title: string;
   readonly verdict: Verdict;
   readonly cells: Readonly<Record<WayColumn, WayCell>>;
-  /** Passes and heats. */
-  readonly steps: string;
+  /** Passes and heats, and the most that comes off and on at one place. */
+  readonly work: string;
   readonly why: string;
   readonly done: string;
   readonly needs: string;
@@ -54,8 +55,6 @@ export function columnHeads(units: Units): Readonly<Record<WayColumn, string>> {
   };
 }
 
-const OWN_TARGET: readonly WayName[] = ['shim', 'oversize', 'sleeve'];
-
 export function wayRows(ways: WaysEvaluation, units: Units): WayRow[] {
   return ways.outcomes.map((one, at): WayRow => {
     const advice = ways.advice.ways[at]!;
@@ -67,8 +66,6 @@ export function wayRows(ways: WaysEvaluation, units: Units): WayRow[] {
     const { pressFit, seated, gap } = one;
     const size = (mm: number, digits: number) =>
       Number.isNaN(mm) ? '–' : inUnits(mm, units).toFixed(digits);
-    const most = ({ greatest }: typeof one.off, tell: (mm: number) => string) =>
-      greatest > 0 ? `most ${tell(greatest)} per side` : '';
     return {
       name: one.name,
       title: WAY_TITLES[one.name],
@@ -79,23 +76,21 @@ export function wayRows(ways: WaysEvaluation, units: Units): WayRow[] {
           text: one.name === 'leave' ? 'as it is' : fine(one.target),
           note: one.name === 'oversize' ? `bushing ${fine(one.bushing)}` : '',
         },
-        off: { value: one.off.mass, text: grams(one.off.mass), note: most(one.off, measured) },
-        on: {
-          value: one.on.mass,
-          text: grams(one.on.mass),
-          note: most(one.on, one.name === 'weld' ? measured : fine),
-        },
+        off: { value: one.off.mass, text: grams(one.off.mass), note: '' },
+        on: { value: one.on.mass, text: grams(one.on.mass), note: '' },
         pressFit: {
           value: pressFit.least,
           text: minus(bare(pressFit.least)),
-          note: `mean ${minus(bare(pressFit.mean))}, most ${minus(bare(pressFit.greatest))}`,
+          note: exact
+            ? ''
+            : `mean ${minus(bare(pressFit.mean))}\nmost ${minus(bare(pressFit.greatest))}`,
         },
         seated: {
           value: seated.likely,
           text: percentOf(seated.likely),
           note: Number.isNaN(seated.least)
             ? 'measured anew first'
-            : `${percentOf(seated.least)} to ${percentOf(seated.most)}`,
+            : rangeOf(seated.least, seated.most),
         },
         gap: {
           value: gap.behind,
@@ -104,14 +99,20 @@ export function wayRows(ways: WaysEvaluation, units: Units): WayRow[] {
         },
         wall: { value: one.wallLeft, text: size(one.wallLeft, units === 'in' ? 2 : 1), note: '' },
       },
-      steps: stepsWords(one),
+      work: workWords(one, ways, units),
       why: whyWords(one, advice, ways, units),
       done: doneWords(one, ways, units),
       needs: needsWords(ways.needs[one.name]),
       cautions: WAY_CAUTIONS[one.name],
-      ownTarget: OWN_TARGET.includes(one.name) ? one.target : null,
+      ownTarget: OWN_SIZE.includes(one.name) ? one.target : null,
     };
   });
+}
+
+/** `52 to 92 %`; '' where they are the same. */
+function rangeOf(least: number, most: number): string {
+  const [from, to] = [percentOf(least), percentOf(most)];
+  return from === to ? '' : `${from.replace(' %', '')} to ${to}`;
 }
 
 /** A real minus sign, and none before a zero. */

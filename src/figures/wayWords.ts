@@ -67,8 +67,19 @@ function squeezeWords({ squeeze, target }: WayOutcome, ways: WaysEvaluation, uni
   return `Closed by up to ${across(closing)}, until the largest place ends under the target; then ground to ${size}. ${bent}`;
 }
 
+/** `Work: 4 passes; at most 0.002 in per side off.` */
+export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): string {
+  const { perSide } = tellerOf(ways, units);
+  const { off, on, name } = one;
+  const most = [
+    off.greatest > 0 ? `${perSide(off.greatest)} off` : '',
+    on.greatest > 0 && name === 'weld' ? `${perSide(on.greatest)} on` : '',
+  ].filter((part) => part !== '');
+  return `Work: ${stepsWords(one)}${most.length > 0 ? `; at most ${most.join(', ')}` : ''}.`;
+}
+
 /** `4 passes`, `1 to 5 heats, then 3 passes`, `bored`. */
-export function stepsWords({ passes, squeeze, name }: WayOutcome): string {
+function stepsWords({ passes, squeeze, name }: WayOutcome): string {
   if (Number.isNaN(passes)) return 'bored';
   const grinding = passes === 0 ? '' : passes === 1 ? '1 pass' : `${passes} passes`;
   const heats = squeeze === null ? '' : heatsWords(squeeze);
@@ -92,11 +103,11 @@ export function needsWords(needs: WaysEvaluation['needs']['grind']): string {
   return `Needs ${each.length > 0 ? `${each.join(', ')} and ` : ''}${last}.`;
 }
 
-/** Where the press fit is least: `least at 6:00, 0.15 in deep`. */
+/** Where the press fit is least: `6:00, 0.15 in deep`. */
 export function leastPlace({ pressFit }: WayOutcome, deep: (z: number) => string): string {
   return Number.isNaN(pressFit.theta)
     ? ''
-    : `least at ${nearClock(pressFit.theta)}, ${deep(pressFit.z)} deep`;
+    : `${nearClock(pressFit.theta)}, ${deep(pressFit.z)} deep`;
 }
 
 /** The figure of a rule on this bore, in its own measure. */

@@ -305,6 +305,29 @@ export function setDecision(
   );
 }
 
+/**
+ * Chooses a way of mending, and its size with it: one step to take back.
+ *
+ * @param own target of a way that makes the bore to a size of its own; null: it has none, and a size that another such way
+ *   brought goes with that one
+ */
+export function chooseWay(
+  job: Job,
+  featureId: string,
+  way: NonNullable<Decisions['way']>,
+  own: Typed | null,
+): Job {
+  return changeFeature(job, featureId, (one) => {
+    const before = one.decisions.way;
+    const leaves = before !== undefined && OWN_SIZE.includes(before) && before !== way;
+    const sized = own !== null ? { target: own } : leaves ? { target: undefined } : {};
+    return withKey(one, 'decisions', withKeys(one.decisions, { way, ...sized }));
+  });
+}
+
+/** Ways that make the bore to a size of their own, which then is the target. */
+export const OWN_SIZE: readonly NonNullable<Decisions['way']>[] = ['shim', 'oversize', 'sleeve'];
+
 /** A figure of the ways of mending; undefined or empty is the starting value again. */
 export function setWayFigure(
   job: Job,

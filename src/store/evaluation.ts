@@ -9,6 +9,7 @@ import type { BuildUp } from '../evaluate/buildUp.ts';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
 import type { SurveyOf } from '../evaluate/surveyOf.ts';
 import type { TradeOff } from '../evaluate/tradeOff.ts';
+import type { WaysEvaluation } from '../evaluate/ways.ts';
 import type { Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
@@ -31,6 +32,8 @@ export interface Asides {
   readonly sizes: { readonly asked: SurveyOf; readonly answer: TradeOff | null };
   /** What squeezing, shimming and welding come to. */
   readonly buildUp: { readonly asked: SurveyOf; readonly answer: BuildUp | null };
+  /** The ways of mending. */
+  readonly ways: { readonly asked: SurveyOf; readonly answer: WaysEvaluation | null };
 }
 export type Aside = keyof Asides;
 

@@ -2,6 +2,7 @@
 import { buildUpOf } from '../evaluate/buildUp.ts';
 import { evaluateOther } from '../evaluate/otherReading.ts';
 import { tradeOffOf } from '../evaluate/tradeOff.ts';
+import { waysAsked } from '../evaluate/ways.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
@@ -38,6 +39,7 @@ const WORK: { readonly [K in Aside]: Work<K> } = {
   other: evaluateOther,
   sizes: tradeOffOf,
   buildUp: buildUpOf,
+  ways: waysAsked,
 };
 
 /** What cannot be worked out is left out; the survey itself says why where it cannot be either. */

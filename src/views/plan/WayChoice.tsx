@@ -1,12 +1,16 @@
 /** How the repairer means to mend it; what needs heat shows its first step only once the questions are answered. */
-import { addSurvey, setDecision } from '../../job/edits.ts';
+import { lazy, Suspense } from 'react';
+import { addSurvey } from '../../job/edits.ts';
 import { HEAT_RULES, heatCautions, hotWork } from '../../job/safety.ts';
 import type { Decisions } from '../../job/schema.ts';
 import { useSession } from '../../store/session.ts';
 import { useJob } from '../../store/useJob.ts';
+import { takeWay } from '../../store/ways.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { SafetyQuestions } from './SafetyQuestions.tsx';
 import type { Worked } from './worked.ts';
+
+const Ways = lazy(() => import('./Ways.tsx'));
 
 type Way = NonNullable<Decisions['way']>;
 
@@ -14,13 +18,15 @@ const WAYS: readonly { value: Way; text: string; hot?: true }[] = [
   { value: 'undecided', text: 'not decided' },
   { value: 'grind', text: 'grind the high spots only' },
   { value: 'squeeze', text: 'squeeze it with heat, then grind', hot: true },
+  { value: 'shim', text: 'grind it round, then shim it' },
+  { value: 'oversize', text: 'fit a larger bushing' },
+  { value: 'sleeve', text: 'bore it out and sleeve it' },
   { value: 'weld', text: 'weld it up, then grind', hot: true },
   { value: 'leave', text: 'leave it as it is' },
 ];
 
 export function WayChoice({ bench }: { readonly bench: Worked }) {
   const { job, bore } = bench;
-  const edit = useJob((state) => state.edit);
   const way = WAYS.find(({ value }) => value === bore.decisions.way) ?? WAYS[0]!;
   const work = hotWork(job.safety);
   return (
@@ -32,10 +38,13 @@ export function WayChoice({ bench }: { readonly bench: Worked }) {
           label="Way of mending"
           value={way.value}
           options={WAYS}
-          onChoose={(chosen) => edit((now) => setDecision(now, bore.id, { way: chosen }))}
+          onChoose={(chosen) => takeWay(bench, chosen)}
         />
         .
       </p>
+      <Suspense fallback={<div style={{ minHeight: '30rem' }} />}>
+        <Ways bench={bench} />
+      </Suspense>
       {way.hot === true && (
         <>
           <SafetyQuestions safety={job.safety} work={work} />
