@@ -34,6 +34,9 @@ export default function Ways({ bench }: { readonly bench: Worked }) {
   const choose = ({ name }: WayRow) => takeWay(bench, name);
   const chosen = bore.decisions.way ?? 'undecided';
   const row = rows?.find(({ name }) => name === chosen) ?? rows?.find(isAdvised);
+  // What stands in the way of heat is said with its questions, where they are asked.
+  const asked = chosen === 'squeeze' || chosen === 'weld';
+  const stops = ways?.stops.filter(({ closes }) => closes === 'all' || !asked) ?? [];
   const absent = ways === null ? '' : absentWords(ways, job.units);
   const List = width >= TABLE_FROM ? WayTable : WayCards;
   return (
@@ -45,7 +48,7 @@ export default function Ways({ bench }: { readonly bench: Worked }) {
           <p className="way-advice">
             <Words text={adviceWords(ways.advice)} />
           </p>
-          {ways.stops.map(({ says, whom }) => (
+          {stops.map(({ says, whom }) => (
             <p key={says} className="stop">
               {says} Ask {whom}.
             </p>
