@@ -40,6 +40,12 @@ export interface PassMatter {
   readonly slope: number;
 }
 
+/**
+ * A first pass over less of the seats than this, nowhere deeper than the give-or-take, is no pass: of places that are on
+ * size one in 44 looks proud by two standard deviations, and gate after gate those would be picked and ground.
+ */
+const CHANCE = 1 / 20;
+
 /** The passes without what is said of each: fields of what comes off, and the deviation that the last one leaves. */
 export interface Course {
   readonly removals: readonly Field[];
@@ -55,6 +61,7 @@ export function course(matter: PassMatter, first = SURE): Course {
   while (removals.length < MOST_PASSES && mostLeft(matter, deviation) >= ON_SIZE) {
     const removal = onePass(matter, deviation, removals.length === 0 ? first : 0);
     if (!(greatestOf(removal) >= NO_PASS)) break;
+    if (removals.length === 0 && first > 0 && isChance(matter, removal)) break;
     deviation = deviation.map((e, k) => (removal[k]! > 0 ? e + removal[k]! : e));
     removals.push(removal);
   }
@@ -129,6 +136,20 @@ function endsInDoubt(deviation: Field, removal: Field, sd: Field): boolean {
   return removal.some((g, k) => g >= NO_PASS && -deviation[k]! < SURE * sd[k]! - NO_PASS);
 }
 
+/** True where a pass asks for no more than readings that scatter would make it ask of a bore on size. */
+export function isChance({ places, removal: { sd } }: PassMatter, removal: Field): boolean {
+  let seat = 0;
+  let worked = 0;
+  for (let k = 0; k < removal.length; k++) {
+    if (places[k] !== SEATED) continue;
+    seat++;
+    if (!(removal[k]! >= NO_PASS)) continue;
+    worked++;
+    if (!(removal[k]! <= SURE * sd[k]!)) return false;
+  }
+  return worked < CHANCE * seat;
+}
+
 /** The hills that no pass takes down, the highest first. */
 function leftOver(matter: PassMatter, deviation: Field, none: boolean): Left[] {
   const { surface, places, removal } = matter;
@@ -147,7 +168,7 @@ function leftOver(matter: PassMatter, deviation: Field, none: boolean): Left[] {
     z: z[Math.floor(k / theta.length)]!,
     most: height[k]!,
     why:
-      none && height[k]! <= SURE * removal.sd[k]! + ON_SIZE
+      none && height[k]! <= 2 * SURE * removal.sd[k]! + ON_SIZE
         ? 'doubt'
         : open[k]! < height[k]! / 2
           ? 'tool'

@@ -167,16 +167,21 @@ export function passesReport(
         why,
         expected: expected.map(({ give, ...one }) => ({ ...one, giveOrTake: give })),
       })),
-      words: passLines(pass, at, bore, units),
+      words: passLines(pass, passes.done + at + 1, bore, units),
     })),
     grinding: grindingReport(passes, survey, bore, units),
   };
 }
 
 /** A pass in full sentences: title, zones, condition, gate. */
-export function passLines(pass: Pass, at: number, bore: BoreEvaluation, units: Units): string[] {
+export function passLines(
+  pass: Pass,
+  number: number,
+  bore: BoreEvaluation,
+  units: Units,
+): string[] {
   return [
-    `${passTitle(pass, at, units)}.`,
+    `${passTitle(pass, number, units)}.`,
     ...zoneWords(pass, bore, units),
     ...passConditions(pass),
     ...gateLines(pass, units),
@@ -271,7 +276,7 @@ export function passesText(
   }
   const [first, ...later] = plan.passes;
   if (first !== undefined) {
-    const [title, ...lines] = passLines(first, 0, bore, units);
+    const [title, ...lines] = passLines(first, passes.done + 1, bore, units);
     parts.push({
       title: title!,
       lines: [...lines.slice(0, first.zones.length), GATE, ...lines.slice(first.zones.length)],
@@ -279,7 +284,7 @@ export function passesText(
   }
   if (later.length > 0) {
     const lines = later.map((pass, i) =>
-      [`${passTitle(pass, i + 1, units)}.`, ...passConditions(pass)].join(' '),
+      [`${passTitle(pass, passes.done + i + 2, units)}.`, ...passConditions(pass)].join(' '),
     );
     parts.push({ title: LATER, lines });
   }

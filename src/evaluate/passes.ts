@@ -5,15 +5,12 @@ import type { Pass, PassPlan } from '../bore/passTypes.ts';
 import { KEPT_OFF, SEATED, wallPlaces } from '../bore/removal.ts';
 import type { Field, Removal, Sighting, Target, WearSurface } from '../bore/types.ts';
 import { type Past, pastTarget, type WorkedOff, workedOff } from '../bore/worked.ts';
-import { type BoreEvaluation, evaluate, type Memory, type SurveyEvaluation } from '../evaluate.ts';
+import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
 import { type BoreFacts, surveyFacts } from '../job/facts.ts';
 import type { Feature, Job, Survey } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { type ToolFacts, toolFacts } from '../job/tools.ts';
-import type { SurveyOf } from './surveyOf.ts';
-
-/** Of which survey, by the ids of feature and survey. */
-export type PassesOf = SurveyOf;
+import { type SurveyOf, surveyOf } from './surveyOf.ts';
 
 /** How far the wall is from round and from its target at one stage; a forecast once the pass is done as planned. */
 export interface StageFigures {
@@ -29,6 +26,8 @@ export interface StageFigures {
 export interface Passes {
   readonly tool: ToolFacts;
   readonly plan: PassPlan;
+  /** How many passes were done before: the plan's first is the next after them. */
+  readonly done: number;
   /** What the pass before this survey took off; null: this survey follows no pass. */
   readonly worked: { readonly off: WorkedOff; readonly since: string } | null;
   readonly past: Past | null;
@@ -44,14 +43,12 @@ const GROUND: ReadonlySet<Survey['stage']> = new Set(['pass', 'fitted']);
  */
 export function passesOf(
   job: Job,
-  { bore, survey }: PassesOf,
+  asked: SurveyOf,
   memory: Memory,
   shop: Shop | null = null,
 ): Passes | null {
-  const { bores } = evaluate(job, new Map(memory), 'quick', shop);
-  const of = bores.find(({ id }) => id === bore);
-  const one = of?.surveys.find(({ id }) => id === survey);
-  return of === undefined || one === undefined ? null : passesOfSurvey(job, of, one, shop);
+  const found = surveyOf(job, asked, memory, shop);
+  return found && passesOfSurvey(job, found.of, found.one, shop);
 }
 
 /** A survey whose plan can be made. */
@@ -77,9 +74,11 @@ export function passesOfSurvey(
   const matter = matterOf(job, feature, bore.facts, survey, shop);
   const plan = withGates(job, feature, survey, matter);
   const before = groundBefore(feature, bore, survey);
+  const done = passesDone(feature, survey);
   return {
     tool: toolFacts(feature.decisions, shop, survey.target.diameter, job.units),
     plan,
+    done,
     worked: before && {
       since: before.name,
       off: workedOff(
@@ -98,7 +97,7 @@ export function passesOfSurvey(
         survey.surface,
         survey.target.diameter,
       ),
-    stages: [...stagesSoFar(bore, survey), ...forecast(matter, plan.passes)],
+    stages: [...stagesSoFar(bore, survey), ...forecast(matter, plan.passes, done)],
   };
 }
 
@@ -206,9 +205,16 @@ function stagesSoFar({ surveys, facts }: BoreEvaluation, upTo: SurveyEvaluation)
   });
 }
 
+/** Stages up to this survey that were taken after a pass. */
+function passesDone({ surveys }: Feature, { id }: SurveyEvaluation): number {
+  const at = surveys.findIndex((one) => one.id === id);
+  return surveys.slice(0, at + 1).filter(({ stage }) => stage === 'pass').length;
+}
+
 function forecast(
   { surface, removal, places }: PassMatter,
   passes: readonly Pass[],
+  done: number,
 ): StageFigures[] {
   let deviation = removal.deviation;
   let wall = surface.mean;
@@ -216,7 +222,7 @@ function forecast(
     deviation = after(deviation, pass.removal);
     wall = after(wall, pass.removal);
     return {
-      name: `pass ${at + 1}`,
+      name: `pass ${done + at + 1}`,
       forecast: true,
       ...shapeFigures(surface, wall, deviation, places),
     };

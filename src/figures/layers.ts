@@ -10,15 +10,22 @@ export interface Layers {
   readonly deviation: Float32Array;
   /** Metal to take off at the mean; 0 where none is asked off or nothing may be ground. */
   readonly off: Float32Array;
-  /** What a first pass may take of it. */
+  /** What one pass takes of it. */
   readonly pass: Float32Array;
 }
 
 const COLUMNS = 160;
 const ROWS = 56;
 
-/** @returns null where there is no surface; without a target there is nothing to take off, and the layers are empty */
-export function layersOf(survey: SurveyEvaluation, cut: number): Layers | null {
+/**
+ * @param pass what the pass looked at takes off, per side, mm; null: what a first pass may take
+ * @returns null where there is no surface; without a target there is nothing to take off, and the layers are empty
+ */
+export function layersOf(
+  survey: SurveyEvaluation,
+  cut: number,
+  pass: Float64Array | null = null,
+): Layers | null {
   const wall = wallOf(survey);
   if (wall === null) return null;
   const drawn = (field: Float64Array | undefined, least: number) =>
@@ -31,7 +38,7 @@ export function layersOf(survey: SurveyEvaluation, cut: number): Layers | null {
     rows: ROWS,
     deviation: drawn(wall.deviation, Number.NEGATIVE_INFINITY),
     off: drawn(removal?.likely, 0),
-    pass: drawn(removal?.firstPass, 0),
+    pass: drawn(removal === null ? undefined : (pass ?? removal.firstPass), 0),
   };
 }
 

@@ -18,8 +18,8 @@ export const GRINDING_CAUTIONS: readonly string[] = [
 ];
 
 /** `Pass 2: 0.0016 in per side at most, 1.2 g of metal`. */
-export function passTitle(pass: Pass, at: number, units: Units): string {
-  return `Pass ${at + 1}: ${passAmount(pass, units)}`;
+export function passTitle(pass: Pass, number: number, units: Units): string {
+  return `Pass ${number}: ${passAmount(pass, units)}`;
 }
 
 /** `0.0016 in per side at most, 1.2 g of metal`. */
@@ -51,9 +51,9 @@ export function passConditions({ beyondDoubt, byStrip }: Pass): string[] {
   return [...(beyondDoubt ? [gate] : []), ...(byStrip ? [strip] : [])];
 }
 
-/** Over the passes after the first. */
+/** Of the passes after the first. */
 export const LATER =
-  'What to expect after that, if each gate finds what was planned. Each is worked out anew from what you read at the gate before it.';
+  'Passes after the next one are what to expect if each gate finds what was planned; each is worked out anew from what you read at the gate before it.';
 
 /** What a gate says first: whatever the gauge. */
 export const GATE =

@@ -8,7 +8,7 @@ import { SHOP_FORMAT, SHOP_VERSION, type Shop } from './shop.ts';
 export const SHOP_KINDS = gaugeKindsFor('bore').filter(({ kind }) => kind !== 'radius');
 
 /** Nothing said of anything. */
-const NO_SHOP: Shop = {
+export const NO_SHOP: Shop = {
   format: SHOP_FORMAT,
   version: SHOP_VERSION,
   tools: [],

@@ -1,6 +1,7 @@
 /** Grinding tools: what they are called, whether they bridge a hollow, and their usual figures, in millimetres. */
 import type { Decisions, ToolKind, Typed, Units } from './schema.ts';
 import type { Shop } from './shop.ts';
+import { NO_SHOP } from './shopGauges.ts';
 import { figureUnit, lengthMm, MM_PER_INCH } from './units.ts';
 
 interface KindOfTool {
@@ -38,8 +39,8 @@ export interface ToolFacts {
   readonly bite: ToolFigure;
   /** `mm` is mm a mm along the wall. */
   readonly slope: ToolFigure;
-  /** Id of the shop's tool; null: none of the shop is meant. */
-  readonly shopTool: string | null;
+  /** What this hand takes off with it in one pass where most is asked, per side, mm, and from how many passes; null: not known. */
+  readonly rate: { readonly perPass: number; readonly passes: number } | null;
 }
 
 /** What runs out steeper leaves an edge to be felt: judgement, 20 thou an inch is 1 in 50. */
@@ -92,7 +93,7 @@ export function toolFacts(
       units === 'in' ? { text: thou, unit: 'thou' } : { text: mm, unit: 'mm' },
     ),
     slope: figure(grinding.slope, undefined, usualSlope(units), slopeOf),
-    shopTool: had?.id ?? null,
+    rate: rateOf(shop, had?.id ?? kind),
   };
 }
 
@@ -112,4 +113,32 @@ function figure(
 /** mm a mm: a text in millimetres is that, any other a length an inch. */
 function slopeOf(typed: Typed): number {
   return figureUnit(typed) === 'mm' ? lengthMm(typed) : lengthMm(typed) / MM_PER_INCH;
+}
+
+function rateOf(shop: Shop | null, tool: string): ToolFacts['rate'] {
+  const found = shop?.rates.find((one) => one.tool === tool);
+  if (found === undefined || !(lengthMm(found.perPass) > 0)) return null;
+  return { perPass: lengthMm(found.perPass), passes: found.passes };
+}
+
+/**
+ * The shop with one pass more counted into the rate of a tool: the mean of all. Where the shop does not hold the tool, its
+ * kind stands for it.
+ *
+ * @param perPass per side, mm, where most was asked
+ */
+export function withRate(
+  shop: Shop | null,
+  { tool: id, grinding }: Decisions,
+  perPass: number,
+): Shop {
+  const old = shop ?? NO_SHOP;
+  const kind = grinding?.kind ?? old.tools.find((one) => one.id === id)?.kind ?? 'drum';
+  const own = old.tools.find((one) => one.id === id && one.kind === kind);
+  const tool = own?.id ?? kind;
+  const before = rateOf(old, tool) ?? { perPass: 0, passes: 0 };
+  const passes = before.passes + 1;
+  const mean = before.perPass + (perPass - before.perPass) / passes;
+  const rate = { tool, perPass: { text: mean.toFixed(4), unit: 'mm' as const }, passes };
+  return { ...old, rates: [...old.rates.filter((one) => one.tool !== tool), rate] };
 }

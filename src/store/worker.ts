@@ -1,6 +1,7 @@
 /** The worker: evaluates the newest job it was sent, quickly at first, then to the end. */
 import { buildUpOf } from '../evaluate/buildUp.ts';
 import { evaluateOther } from '../evaluate/otherReading.ts';
+import { passesOf } from '../evaluate/passes.ts';
 import { tradeOffOf } from '../evaluate/tradeOff.ts';
 import { waysAsked } from '../evaluate/ways.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
@@ -40,6 +41,7 @@ const WORK: { readonly [K in Aside]: Work<K> } = {
   sizes: tradeOffOf,
   buildUp: buildUpOf,
   ways: waysAsked,
+  passes: passesOf,
 };
 
 /** What cannot be worked out is left out; the survey itself says why where it cannot be either. */

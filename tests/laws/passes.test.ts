@@ -226,7 +226,7 @@ function whyLeft(
 ): string {
   const { grid } = surface;
   const k = grid.z.indexOf(z) * grid.theta.length + grid.theta.indexOf(theta);
-  if (none && most <= 2 * removal.sd[k]! + ON_SIZE) return 'doubt';
+  if (none && most <= 4 * removal.sd[k]! + ON_SIZE) return 'doubt';
   const all = deviation.map((e, i) =>
     bare[i] === 1 ? Number.POSITIVE_INFINITY : places[i] !== 2 && e < 0 ? -e : 0,
   );

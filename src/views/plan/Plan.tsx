@@ -1,4 +1,5 @@
 /** Plan: the target, what to take off where, and what must be known before any heat. */
+import { lazy, Suspense } from 'react';
 import type { Bench } from '../../store/bench.ts';
 import { Amounts } from './Amounts.tsx';
 import { AssumedSide } from './AssumedSide.tsx';
@@ -7,6 +8,8 @@ import { TargetChoice } from './TargetChoice.tsx';
 import { WayChoice } from './WayChoice.tsx';
 import type { Worked } from './worked.ts';
 import { Zones } from './Zones.tsx';
+
+const Passes = lazy(() => import('./Passes.tsx'));
 
 export function Plan({ bench }: { readonly bench: Bench }) {
   const { surveySeen, boreSeen } = bench;
@@ -50,6 +53,9 @@ function Planned(bench: Worked) {
       {target.assumed !== null && <AssumedSide bench={bench} />}
       <Amounts bench={bench} removal={removal} surface={surface} />
       <Zones bench={bench} />
+      <Suspense fallback={<div style={{ minHeight: '30rem' }} />}>
+        <Passes bench={bench} />
+      </Suspense>
       <WayChoice bench={bench} />
     </>
   );

@@ -7,7 +7,7 @@ export const OVERLAYS: readonly { readonly overlay: Overlay; readonly name: stri
   { overlay: 'readings', name: 'readings, as pins' },
   { overlay: 'target', name: 'the size wanted, as an outline' },
   { overlay: 'metal-off', name: 'metal to take off' },
-  { overlay: 'first-pass', name: 'what a first pass may take' },
+  { overlay: 'first-pass', name: 'what the pass looked at takes' },
   { overlay: 'low', name: 'low places, short of metal' },
   { overlay: 'zones', name: 'figures of the high and low places' },
   { overlay: 'circles', name: 'three circles: plug, average, clean-up' },

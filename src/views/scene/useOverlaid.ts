@@ -11,6 +11,7 @@ import { laidStrokes, readingNear, type Touched } from '../../figures/overlaid.t
 import type { PieceFigure } from '../../figures/piece.ts';
 import type { Units } from '../../figures/steps.ts';
 import type { Stroke } from '../../figures/strokes.ts';
+import { passesFor, usePasses } from '../../store/passes.ts';
 import { useSession } from '../../store/session.ts';
 import { useCursor } from '../../store/useCursor.ts';
 import { useTable } from '../../store/useTable.ts';
@@ -43,7 +44,10 @@ export function useOverlaid({ bore, survey, units, piece: whole }: Of): Overlaid
     if (told !== 'new' && told !== 'done') return whole;
     return { ...whole, shape: wallWith(whole.shape, told === 'new' ? 'nothing' : 'low') };
   }, [whole, told]);
-  const layers = useMemo(() => layersOf(survey, cut), [survey, cut]);
+  const pass = usePasses(
+    (state) => passesFor(state, bore, survey)?.plan.passes[state.pass]?.removal ?? null,
+  );
+  const layers = useMemo(() => layersOf(survey, cut, pass), [survey, cut, pass]);
   const circles = useMemo(
     () => (shown.circles ? circlesAt(survey, deep, units) : null),
     [shown.circles, survey, deep, units],

@@ -1,0 +1,107 @@
+/** One pass: its title always, and once chosen its map, its zones, its gate and its page. */
+import { useId, useMemo, useRef } from 'react';
+import type { Pass } from '../../bore/passTypes.ts';
+import { FlatMap } from '../../drawings/FlatMap.tsx';
+import { mapFrame } from '../../figures/mapFrame.ts';
+import { passMap } from '../../figures/passMap.ts';
+import { GATE, gateLines, passAmount, passConditions, passZone } from '../../figures/passWords.ts';
+import { useTheme } from '../../store/theme.ts';
+import { Grown } from '../parts/Grown.tsx';
+import { PrintOn } from '../parts/PrintOn.tsx';
+import { Words } from '../parts/Words.tsx';
+import { useSize } from '../useSize.ts';
+import { PassPage } from './PassPage.tsx';
+import type { Worked } from './worked.ts';
+
+interface Props {
+  readonly bench: Worked;
+  readonly pass: Pass;
+  readonly number: number;
+  readonly chosen: boolean;
+  onChoose(): void;
+}
+
+export function PassLine({ bench, pass, number, chosen, onChoose }: Props) {
+  const { units } = bench.job;
+  return (
+    <li className="pass" data-chosen={chosen}>
+      <button type="button" className="pass-title" aria-expanded={chosen} onClick={onChoose}>
+        <b>Pass {number}</b> <span>{passAmount(pass, units)}</span>
+      </button>
+      {chosen && <Whole bench={bench} pass={pass} number={number} />}
+    </li>
+  );
+}
+
+function Whole({ bench, pass, number }: Pick<Props, 'bench' | 'pass' | 'number'>) {
+  const { job, boreSeen } = bench;
+  const { units } = job;
+  const length = boreSeen.facts.length.mm;
+  return (
+    <div className="pass-whole">
+      <PassMap bench={bench} pass={pass} />
+      {passConditions(pass).map((text) => (
+        <p key={text} className="pass-condition">
+          <Words text={text} />
+        </p>
+      ))}
+      <ul className="zones">
+        {pass.zones.map((zone, i) => {
+          const { where, what } = passZone(zone, length, units);
+          return (
+            <li key={i} data-kind="high">
+              <b>{where}</b>: <Words text={what} />
+            </li>
+          );
+        })}
+      </ul>
+      {pass.gate.length > 0 && (
+        <>
+          <p className="pass-gate">
+            <Words text={GATE} />
+          </p>
+          <ul className="cautions">
+            {gateLines(pass, units).map((text) => (
+              <li key={text}>
+                <Words text={text} />
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p className="facts">
+        Print this pass for the bench{' '}
+        <PrintOn units={units}>
+          {(paper) => <PassPage bench={bench} pass={pass} number={number} paper={paper} />}
+        </PrintOn>
+      </p>
+    </div>
+  );
+}
+
+const MAP_HEIGHT = 190;
+
+function PassMap({ bench, pass }: Pick<Props, 'bench' | 'pass'>) {
+  const { job, boreSeen, surveySeen } = bench;
+  const theme = useTheme((state) => state.shown);
+  const root = useRef<HTMLElement>(null);
+  const { width } = useSize(root);
+  const id = useId();
+  const map = useMemo(
+    () => passMap(surveySeen, boreSeen.facts, pass, job.units),
+    [surveySeen, boreSeen, pass, job.units],
+  );
+  return (
+    <figure className="pass-map" ref={root} style={{ minHeight: MAP_HEIGHT }}>
+      {map !== null && width > 0 && (
+        <Grown theme={theme} width={width} height={mapFrame(map, width, MAP_HEIGHT).height}>
+          {(w, h) => <FlatMap map={map} frame={mapFrame(map, w, h)} theme={theme} id={id} />}
+        </Grown>
+      )}
+      <figcaption className="soft">
+        What this pass takes off, per side, {job.units === 'in' ? 'in thou' : 'in 0.01 mm'}; seen
+        from face A, rim on top. Marks: the places of the gate.
+      </figcaption>
+    </figure>
+  );
+}

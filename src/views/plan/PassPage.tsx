@@ -1,0 +1,84 @@
+/** One pass on one sheet of paper for the bench, black on white: map, zones, gate with room to write, cautions. */
+import { useId } from 'react';
+import type { Pass } from '../../bore/passTypes.ts';
+import { FlatMap } from '../../drawings/FlatMap.tsx';
+import { mapFrame } from '../../figures/mapFrame.ts';
+import { PAPERS, type Paper } from '../../figures/paper.ts';
+import { passMap } from '../../figures/passMap.ts';
+import {
+  GATE,
+  GRINDING_CAUTIONS,
+  gateLines,
+  passConditions,
+  passTitle,
+  passZone,
+} from '../../figures/passWords.ts';
+import type { Worked } from './worked.ts';
+import './passPage.css';
+
+interface Props {
+  readonly bench: Worked;
+  readonly pass: Pass;
+  readonly number: number;
+  readonly paper: Paper;
+}
+
+/** Room for the map on the page, px of its own drawing; the page scales it. */
+const MAP = { width: 720, height: 280 } as const;
+
+export function PassPage({ bench, pass, number, paper }: Props) {
+  const { job, bore, boreSeen, surveySeen } = bench;
+  const { units } = job;
+  const { width, height } = PAPERS[paper];
+  const id = useId();
+  const map = passMap(surveySeen, boreSeen.facts, pass, units);
+  const where = [job.title, job.machine, bore.name].filter((text) => (text ?? '') !== '');
+  return (
+    <article className="pass-page" style={{ width: `${width}mm`, height: `${height - 1}mm` }}>
+      <header>
+        <h1>{passTitle(pass, number, units)}</h1>
+        <p>
+          {where.join(' · ')}, from “{surveySeen.name}”{' '}
+          <time>{new Date().toISOString().slice(0, 10)}</time>
+        </p>
+        <p>
+          <b>Clock as seen looking in at face A.</b> Depths from the rim of face A. All figures of
+          the map are per side; minus comes off.
+        </p>
+      </header>
+      {map !== null && (
+        <FlatMap map={map} frame={mapFrame(map, MAP.width, MAP.height)} theme="sunlight" id={id} />
+      )}
+      <ul>
+        {pass.zones.map((zone, i) => {
+          const { where: place, what } = passZone(zone, boreSeen.facts.length.mm, units);
+          return (
+            <li key={i}>
+              <b>{place}</b>: {what}
+            </li>
+          );
+        })}
+        {passConditions(pass).map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      {surveySeen.target?.assumed != null && <p>Assumed: {surveySeen.target.assumed}.</p>}
+      <p>
+        <b>{GATE}</b>
+      </p>
+      <ul className="pass-page-gate">
+        {gateLines(pass, units).map((text) => (
+          <li key={text}>
+            <span>{text}</span>
+            <span className="pass-page-blank">read:</span>
+          </li>
+        ))}
+      </ul>
+      <ul className="pass-page-cautions">
+        {GRINDING_CAUTIONS.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </article>
+  );
+}
