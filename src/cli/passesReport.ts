@@ -174,12 +174,7 @@ export function passesReport(
 }
 
 /** A pass in full sentences: title, zones, condition, gate. */
-export function passLines(
-  pass: Pass,
-  number: number,
-  bore: BoreEvaluation,
-  units: Units,
-): string[] {
+function passLines(pass: Pass, number: number, bore: BoreEvaluation, units: Units): string[] {
   return [
     `${passTitle(pass, number, units)}.`,
     ...zoneWords(pass, bore, units),

@@ -127,4 +127,4 @@ it(`${REPAIRS} repairs: hardly anything is cut below the target, in about the pa
   expect(share).toBeLessThan(0.01);
   expect(passes).toBeGreaterThan(2 * REPAIRS);
   expect(over).toBe(0);
-}, 120_000);
+}, 240_000);
