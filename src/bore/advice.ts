@@ -32,7 +32,7 @@ export interface RuleCheck {
 export type Call = 'nothing' | 'high-spots' | 'low-stays' | 'low-closes' | 'low-larger' | 'low-far';
 
 /** Which ways answer a call, the first choice first. */
-export const ANSWERS: Readonly<Record<Call, readonly WayName[]>> = {
+const ANSWERS: Readonly<Record<Call, readonly WayName[]>> = {
   nothing: ['leave'],
   'high-spots': ['grind'],
   'low-stays': ['grind'],
@@ -104,7 +104,7 @@ export function advise(outcomes: readonly WayOutcome[], rules: WayRules, gates: 
   return { call, first: ANSWERS[call][0]!, advised, checks, ways };
 }
 
-export function isHot(name: WayName): boolean {
+function isHot(name: WayName): boolean {
   return name === 'squeeze' || name === 'weld';
 }
 

@@ -28,7 +28,7 @@ export interface SeatKnown {
   readonly bossOutside: number;
 }
 
-export const NO_METAL: Metal = { volume: 0, mass: 0, greatest: 0 };
+const NO_METAL: Metal = { volume: 0, mass: 0, greatest: 0 };
 
 export function outcome(work: Work, { wall, sd, bossOutside }: SeatKnown): WayOutcome {
   const { name, target, axis, bushing, outside, tool } = work;

@@ -23,6 +23,8 @@ export interface WayFigures {
   readonly sleeveWall: number;
   /** Laid over the finished size by welding, per side, to be cut again. */
   readonly weldAllowance: number;
+  /** Weld goes over the whole seat, or over its low places alone. */
+  readonly weldOver: 'seat' | 'low';
   /** How far under the target the largest place is to end after a squeeze, across. */
   readonly squeezeUnder: number;
   /** What one heat closes, across: the least and the most to be expected. */

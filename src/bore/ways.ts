@@ -116,8 +116,11 @@ function squeeze(start: Start): Work {
 function weld(start: Start): Work {
   const { asked, wall } = start;
   const work = standard(start);
+  const { weldAllowance, weldOver } = asked.figures;
   const laid = work.deviation.map((e, k) =>
-    wall.places[k] === SEATED && e > 0 ? e + asked.figures.weldAllowance : 0,
+    wall.places[k] === SEATED && (weldOver === 'seat' || e > 0)
+      ? Math.max(0, e + weldAllowance)
+      : 0,
   );
   const surface = { ...asked.surface, mean: asked.surface.mean.map((r, k) => r - laid[k]!) };
   return {

@@ -87,6 +87,7 @@ export const WayAdviceSchema = v.strictObject({
     oversizeStep: v.number(),
     sleeveWall: v.number(),
     weldAllowance: v.number(),
+    weldOver: v.picklist(['seat', 'low']),
     squeezeUnder: v.number(),
     heatLeast: v.number(),
     heatMost: v.number(),

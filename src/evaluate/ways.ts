@@ -128,6 +128,7 @@ function wayFigures(decisions: Decisions, units: Units, shop: Shop | null): WayF
     oversizeStep: mm('oversizeStep'),
     sleeveWall: mm('sleeveWall'),
     weldAllowance: mm('weldAllowance'),
+    weldOver: decisions.weld?.over ?? 'seat',
     squeezeUnder: mm('squeezeUnder'),
     heatLeast: mm('heatLeast'),
     heatMost: mm('heatMost'),

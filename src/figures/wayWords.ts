@@ -48,7 +48,7 @@ export function doneWords(one: WayOutcome, ways: WaysEvaluation, units: Units): 
       return `Bored to ${size}; a sleeve ${formatAcross(one.outside, units)} outside, ${formatLength(one.layers[0]!, units)} of wall, per side, around the bushing.`;
     case 'weld':
       return one.on.volume > 0
-        ? `Weld on the low places, up to ${tellerOf(ways, units).perSide(one.on.greatest)}; then all of it down to ${size}.`
+        ? `Weld ${ways.figures.weldOver === 'seat' ? 'over the whole seat' : 'on the low places'}, up to ${tellerOf(ways, units).perSide(one.on.greatest)}; then all of it down to ${size}.`
         : `Nothing is low; high spots down to ${size}.`;
     case 'leave':
       return `Nothing is taken off and nothing added; counted from ${size}.`;

@@ -3,7 +3,6 @@
  * is pointed at, whose outcome the drawing shows. No React; `useWays` is for views.
  */
 import { create } from 'zustand';
-import type { WayName } from '../bore/wayTypes.ts';
 import type { WaysEvaluation } from '../evaluate/ways.ts';
 import { chooseWay, OWN_SIZE } from '../job/edits.ts';
 import type { Decisions, Feature, Job, Survey } from '../job/schema.ts';
@@ -13,6 +12,8 @@ import { askAside, asker } from './bridge.ts';
 import { jobStore } from './job.ts';
 import { useSession } from './session.ts';
 import { shopStore } from './shop.ts';
+
+type WayName = WaysEvaluation['outcomes'][number]['name'];
 
 /** What the ways are worked out of. */
 interface Matter {

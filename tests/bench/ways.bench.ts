@@ -1,3 +1,6 @@
+import { planPasses } from '../../src/bore/passes.ts';
+import { removalMap, wallPlaces } from '../../src/bore/removal.ts';
+import { deviationFrom, NO_AXIS } from '../../src/bore/target.ts';
 import { waysOf } from '../../src/bore/ways.ts';
 import { waysOfSurvey } from '../../src/evaluate/ways.ts';
 import { evaluate } from '../../src/evaluate.ts';
@@ -34,34 +37,54 @@ const surface = {
   predicted: new Float64Array(0),
 };
 
+const seats = [{ from: 0, to: LENGTH }];
+
+function allWays() {
+  return waysOf({
+    surface,
+    sd,
+    seats,
+    keepouts: [],
+    target: 2 * R,
+    axis: NO_AXIS,
+    free: true,
+    bushing: 2 * R + 0.05,
+    pressFit: 0.05,
+    bossOutside: 95,
+    figures: {
+      oversizeStep: 0.02,
+      sleeveWall: 3,
+      weldAllowance: 3,
+      weldOver: 'seat',
+      squeezeUnder: 0.05,
+      heatLeast: 0.05,
+      heatMost: 0.25,
+      shimLayers: 3,
+      shimLeast: 0.25,
+      stock: [0.1, 0.15, 0.2, 0.3, 0.5, 1],
+    },
+  });
+}
+
+function allPasses() {
+  const deviation = deviationFrom(surface, R + 0.05, NO_AXIS);
+  return planPasses({
+    surface,
+    removal: removalMap(surface, deviation, sd, seats, []),
+    places: wallPlaces(surface, seats, []),
+    bare: new Uint8Array(mean.length),
+    radius: R + 0.05,
+    tool: { rigid: true, radius: 12, width: 20, bite: 0.05 },
+    slope: 0.01,
+  });
+}
+
 export const benches: Bench[] = [
+  { name: 'all ways of mending on 128 x 64', prepare: () => allWays },
   {
-    name: 'all ways of mending on 128 x 64',
-    bar: 60,
-    prepare: () => () =>
-      waysOf({
-        surface,
-        sd,
-        seats: [{ from: 0, to: LENGTH }],
-        keepouts: [],
-        target: 2 * R,
-        axis: { x: 0, y: 0, leanX: 0, leanY: 0 },
-        free: true,
-        bushing: 2 * R + 0.05,
-        pressFit: 0.05,
-        bossOutside: 95,
-        figures: {
-          oversizeStep: 0.02,
-          sleeveWall: 3,
-          weldAllowance: 3,
-          squeezeUnder: 0.05,
-          heatLeast: 0.05,
-          heatMost: 0.25,
-          shimLayers: 3,
-          shimLeast: 0.25,
-          stock: [0.1, 0.15, 0.2, 0.3, 0.5, 1],
-        },
-      }),
+    name: 'the whole plan on 128 x 64: all ways of mending and all passes',
+    bar: 100,
+    prepare: () => () => [allWays(), allPasses()],
   },
   {
     name: 'all ways of mending of a demo job, with the advice',

@@ -27,6 +27,7 @@ const FIGURES: WayFigures = {
   oversizeStep: 0.02,
   sleeveWall: 3,
   weldAllowance: 1,
+  weldOver: 'low',
   squeezeUnder: 0.05,
   heatLeast: 0.05,
   heatMost: 0.25,
@@ -167,6 +168,15 @@ describe('a true oval, R + a cos 2 theta, target 2 R', () => {
     expect(on.volume - off.volume).toBeCloseTo(LENGTH * (hole - Math.PI * R * R), 3);
     // Nothing is known of a bore that was not measured since.
     expect([seated.least, pressFit.give]).toEqual([Number.NaN, Number.NaN]);
+  });
+
+  it('weld over the whole seat: a layer down to the target less the allowance, and that layer off again', () => {
+    const figures = { ...FIGURES, weldOver: 'seat' } as const;
+    const { on, off } = ways(surfaceOf(sum(round(R), lobe(2, A))), { figures }).by('weld');
+    const a = FIGURES.weldAllowance;
+    const inner = Math.PI * (R - a) ** 2;
+    expect(on.volume).toBeCloseTo(LENGTH * (hole - inner), 3);
+    expect(off.volume).toBeCloseTo(LENGTH * (Math.PI * R * R - inner), 3);
   });
 
   it('squeeze: the oval bent out closes 2 a across, and shortening takes it under the target', () => {
