@@ -72,7 +72,7 @@ export function StageChart({ figure, width, theme }: Props) {
       </g>
       <text x={left} y={height - 6}>
         {unit}
-        {measured < stages.length && '; right of the line: pass by pass, as planned'}
+        {measured < stages.length && '; right of the line: planned'}
       </text>
       {curves.map(({ kind, values }) => (
         <path

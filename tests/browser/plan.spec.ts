@@ -182,3 +182,29 @@ test('every measured place of the bushing is shown, counts, and can be changed',
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(measure).toContainText('so the target is 50.800 mm across');
 });
+
+test('each pass shows its map and its gate; another tool changes them, and is one step back', async ({
+  page,
+}) => {
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  await typeReadings(page, OVAL_ALONG_2.rows);
+  const passes = page.locator('.passes');
+  await expect(passes.getByRole('button', { name: /^Pass 1/ })).toHaveAttribute(
+    'aria-expanded',
+    'true',
+  );
+  await expect(passes.locator('.pass-map svg')).toBeVisible();
+  // Tight across 5-11 by the oval: the gate asks for that pair, across.
+  await expect(passes).toContainText(/should read \d+\.\d+ mm across/);
+  await passes.getByRole('button', { name: /^Pass 2/ }).click();
+  await expect(passes).toContainText('only if the gate before it allows it');
+  const bite = passes.getByRole('textbox', { name: 'Most that one pass takes, per side' });
+  await bite.fill('0.02');
+  await bite.press('Enter');
+  await expect(passes.getByRole('button', { name: /^Pass 1/ })).toContainText('0.020 mm per side');
+  await passes.getByLabel('Grinding tool').selectOption('flap-wheel');
+  await expect(passes).toContainText('makes nothing round by itself');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(passes).not.toContainText('makes nothing round by itself');
+});
