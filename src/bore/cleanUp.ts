@@ -15,6 +15,8 @@ export interface CleanUp {
 
 /** The axis is found from straight lines; so many rounds, each from where the last one ended, make it exact. */
 const ROUNDS = 3;
+/** Across, mm: what the next round would bring is far below this one's. */
+const NO_GAIN = 1e-7;
 /** Holds the axis where the wall leaves it open; far below any height, which are about 1. */
 const HELD = 1e-9;
 
@@ -32,11 +34,16 @@ export function cleanUp(
   if (seated.length === 0) return null;
   let found = farthest(surface, seated, kept ?? NO_AXIS);
   if (kept !== null) return found;
+  let held: readonly number[] = [];
   for (let round = 0; round < ROUNDS; round++) {
-    const axis = moved(surface, seated, found.axis);
-    const next = axis && farthest(surface, seated, axis);
-    if (next === null || !(next.diameter < found.diameter)) return found;
+    const move = moved(surface, seated, found.axis, held);
+    if (move === null) return found;
+    const next = farthest(surface, seated, move.axis);
+    const gain = found.diameter - next.diameter;
+    if (!(gain > 0)) return found;
     found = next;
+    if (gain < NO_GAIN) return found;
+    held = move.held;
   }
   return found;
 }
@@ -54,8 +61,17 @@ function farthest(surface: WearSurface, seated: readonly number[], axis: Axis): 
   };
 }
 
-/** The axis of the least greatest distance, as the distances fall to first order from where it stands. */
-function moved(surface: WearSurface, seated: readonly number[], at: Axis): Axis | null {
+/**
+ * The axis of the least greatest distance, as the distances fall to first order from where it stands.
+ *
+ * @param start rows of `seated` thought to hold it; only a hint
+ */
+function moved(
+  surface: WearSurface,
+  seated: readonly number[],
+  at: Axis,
+  start: readonly number[],
+): { readonly axis: Axis; readonly held: readonly number[] } | null {
   const { theta, z } = surface.grid;
   const columns = theta.length;
   const half = z[z.length - 1]! / 2;
@@ -83,7 +99,7 @@ function moved(surface: WearSurface, seated: readonly number[], at: Axis): Axis 
     b[row] = (radius[k]! - least) / unit;
   });
   const h = Float64Array.from({ length: 16 }, (_, i) => (i % 5 === 0 ? HELD : 0));
-  const step = minimaxStep({ a, b, count: seated.length, unknowns: 4 }, h, []);
+  const step = minimaxStep({ a, b, count: seated.length, unknowns: 4 }, h, start);
   if (step === null) return null;
   const [x, y, alongX, alongY] = Array.from(step.x, (value) => value * unit) as [
     number,
@@ -91,10 +107,11 @@ function moved(surface: WearSurface, seated: readonly number[], at: Axis): Axis 
     number,
     number,
   ];
-  return {
+  const axis = {
     x: at.x + x - alongX,
     y: at.y + y - alongY,
     leanX: at.leanX + alongX / half,
     leanY: at.leanY + alongY / half,
   };
+  return { axis, held: step.held };
 }
