@@ -79,7 +79,7 @@ function stackWords(shims: Shims, facts: BuildUp['facts'], units: Units): string
       : '';
   const count = stack.layers.length === 1 ? 'one layer' : `${stack.layers.length} layers`;
   const says = [
-    `${size} ${formatAcross(round, units)} (${clean}); ${off}. Per side ${formatPerSide(stated ? missing : stack.thickness, units)} is then missing: ${count} of ${from}, ${layers}.${told}`,
+    `${size} ${formatAcross(round, units)} (${clean}); ${off}. Then ${formatPerSide(stated ? missing : stack.thickness, units)} is missing: ${count} of ${from}, ${layers}.${told}`,
   ];
   if (Number.isFinite(pressFit)) {
     says.push(

@@ -1,7 +1,6 @@
 /** A squeeze with heat in words: between which sizes it can end, and, once heat is allowed, how it is set up. */
 import type { BuildUp } from '../evaluate/buildUp.ts';
 import type { SurveyEvaluation } from '../evaluate.ts';
-import { clockText } from '../job/clock.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { nearPair } from './nearClock.ts';
@@ -156,9 +155,4 @@ function depthWords(
         upset: ends(row.upset),
       };
     });
-}
-
-/** Where the flames play: the two sides between the jaws. */
-export function heatClocks({ plan }: Squeeze): [string, string] {
-  return [clockText(plan.jaws + Math.PI / 2), clockText(plan.jaws - Math.PI / 2)];
 }

@@ -126,6 +126,31 @@ test('no step with flame or weld before every question is answered; not knowing 
   );
 });
 
+test('shims are told while nothing hot is; the set-up of a squeeze waits for the answers', async ({
+  page,
+}) => {
+  await visit(page);
+  await startJob(page, OVAL_ALONG_2.ask);
+  await typeReadings(page, OVAL_ALONG_2.rows);
+  const fold = (title: string) => page.locator('.way-fold', { hasText: title }).first();
+  await fold('Shims').locator('summary').click();
+  await expect(fold('Shims')).toContainText('Grind it round at');
+  await expect(fold('Shims').getByRole('table', { name: /Strips to cut/ })).toBeVisible();
+  // Ground to 51.40 for a target of 50.80: 0.30 per side, one sheet of the metric series.
+  await page.getByLabel('Ground round at, across').fill('51.40');
+  await page.keyboard.press('Enter');
+  await expect(fold('Shims')).toContainText('0.300 mm per side is missing: one layer');
+  await fold('Squeeze with heat').locator('summary').click();
+  await expect(fold('Squeeze with heat')).toContainText('It can end no larger.');
+  await expect(fold('Squeeze with heat')).toContainText('No step with heat is shown');
+  await expect(page.locator('.squeeze-setup')).toHaveCount(0);
+  await fold('Worn rim faces').locator('summary').click();
+  await page.getByRole('button', { name: 'Add a face reading' }).click();
+  await page.getByLabel('Below flush at face reading 1').fill('0.8');
+  await page.keyboard.press('Enter');
+  await expect(fold('Worn rim faces')).toContainText('washers of 0.80 mm bring it back');
+});
+
 test('a stage is added, named, taken out with its readings, and put back', async ({ page }) => {
   await visit(page);
   await startJob(page, OVAL_ALONG_2.ask);

@@ -10,6 +10,7 @@ import type { Worked } from './worked.ts';
 import { Zones } from './Zones.tsx';
 
 const Passes = lazy(() => import('./Passes.tsx'));
+const BuildUp = lazy(() => import('./BuildUp.tsx'));
 
 export function Plan({ bench }: { readonly bench: Bench }) {
   const { surveySeen, boreSeen } = bench;
@@ -57,6 +58,9 @@ function Planned(bench: Worked) {
         <Passes bench={bench} />
       </Suspense>
       <WayChoice bench={bench} />
+      <Suspense fallback={null}>
+        <BuildUp bench={bench} />
+      </Suspense>
     </>
   );
 }
