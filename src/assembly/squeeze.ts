@@ -123,7 +123,7 @@ function rowOf(asked: SqueezeAsked, z: number, d: Float64Array, jaws: number): S
 }
 
 /** Diameters after closing by J across the jaws with an upset U of the mean. */
-export function squeezed(d: Float64Array, jaws: number, close: number, upset: number) {
+function squeezed(d: Float64Array, jaws: number, close: number, upset: number) {
   return d.map((value, it) => value - (close - upset) * bend(it, d.length, jaws) - upset);
 }
 

@@ -6,9 +6,6 @@ export const STEEL_DENSITY = 7.85e-3;
 /** EN 1993-1-1:2005, 3.2.6. */
 export const STEEL_MODULUS = 210_000;
 
-/** EN 10025-2: S235 up to 16 mm thick, the least of the usual plain steels; what a part really has is seldom known. */
-export const USUAL_YIELD = 235;
-
 /** Poisson's ratio, EN 1993-1-1:2005, 3.2.6. */
 export const STEEL_POISSON = 0.3;
 
