@@ -15,11 +15,12 @@ export function HotGate({ bench: { job, bore }, way, children }: Props) {
   if (!open) {
     return (
       <>
-        {stops.map(({ question, says, whom }) => (
-          <p key={question} className="stop">
-            {says} Ask {whom}.
-          </p>
-        ))}
+        {!chosen &&
+          stops.map(({ question, says, whom }) => (
+            <p key={question} className="stop">
+              {says} Ask {whom}.
+            </p>
+          ))}
         <p className="soft">
           No step with heat is shown before the questions on it are answered
           {chosen ? ' above' : ': choose this way of mending above, and they are asked there'}.
