@@ -41,8 +41,9 @@ export function reach(
   const floor = deviation.map((e, k) => e + limit[k]!);
   const sag = sagitta(columns, radius, tool.radius, farOff(floor));
   const runs = rowsCovered(grid.z, tool.width);
-  const deepest = overRuns(roundClock(floor, columns, sag, 1), columns, runs);
-  const opened = roundClock(spread(deepest, columns, runs, grid.z.length), columns, sag, -1);
+  const deepest = overRows(roundClock(floor, columns, sag, 1), columns, runs, 1);
+  const covered = overRows(deepest, columns, standsOver(runs, grid.z.length), -1);
+  const opened = roundClock(covered, columns, sag, -1);
   return limit.map((most, k) => {
     const cut = opened[k]! - deviation[k]!;
     return cut > 0 ? Math.min(cut, most) : 0;
@@ -120,35 +121,57 @@ function roundClock(field: Field, columns: number, sag: Float64Array, side: 1 | 
   return out;
 }
 
-/** Stand by stand: the least over the rows that it covers. */
-function overRuns(field: Field, columns: number, runs: readonly [number, number][]): Field {
-  const out = new Float64Array(runs.length * columns).fill(Number.POSITIVE_INFINITY);
-  runs.forEach(([from, end], r) => {
-    for (let row = from; row <= end; row++) {
-      for (let it = 0; it < columns; it++) {
-        const v = field[row * columns + it]!;
-        if (v < out[r * columns + it]!) out[r * columns + it] = v;
-      }
+/**
+ * Span by span, column by column: the least (side 1) or the greatest (side -1) over its rows, first and last included (of no
+ * row: side times Infinity). Each span is two runs of 2^n rows that overlap, and those are made by doubling.
+ */
+function overRows(
+  field: Field,
+  columns: number,
+  spans: readonly [number, number][],
+  side: 1 | -1,
+): Field {
+  const doubled: Field[] = [field];
+  const runOf = (level: number): Field => {
+    const made = doubled[level];
+    if (made !== undefined) return made;
+    const half = runOf(level - 1);
+    const shift = columns * 2 ** (level - 1);
+    const out = half.slice();
+    for (let k = 0; k + shift < out.length; k++) {
+      if (side * half[k + shift]! < side * out[k]!) out[k] = half[k + shift]!;
     }
-  });
+    doubled[level] = out;
+    return out;
+  };
+  const out = new Float64Array(spans.length * columns);
+  for (let s = 0; s < spans.length; s++) {
+    const [from, end] = spans[s]!;
+    if (from > end) {
+      out.fill(side * Number.POSITIVE_INFINITY, s * columns, (s + 1) * columns);
+      continue;
+    }
+    const level = Math.floor(Math.log2(end - from + 1));
+    const run = runOf(level);
+    const first = from * columns;
+    const last = (end + 1 - 2 ** level) * columns;
+    for (let it = 0; it < columns; it++) {
+      const [a, b] = [run[first + it]!, run[last + it]!];
+      out[s * columns + it] = side * a < side * b ? a : b;
+    }
+  }
   return out;
 }
 
-/** Row by row: the greatest over the stands that cover it. */
-function spread(
-  stands: Field,
-  columns: number,
-  runs: readonly [number, number][],
-  rows: number,
-): Field {
-  const out = new Float64Array(rows * columns).fill(Number.NEGATIVE_INFINITY);
-  runs.forEach(([from, end], r) => {
-    for (let row = from; row <= end; row++) {
-      for (let it = 0; it < columns; it++) {
-        const v = stands[r * columns + it]!;
-        if (v > out[row * columns + it]!) out[row * columns + it] = v;
-      }
-    }
-  });
+/** Row by row: the first and the last of the stands that cover it, which stand in order; the first after the last: none does. */
+function standsOver(runs: readonly [number, number][], rows: number): [number, number][] {
+  const out: [number, number][] = [];
+  let first = 0;
+  let last = 0;
+  for (let row = 0; row < rows; row++) {
+    while (first < runs.length && runs[first]![1] < row) first++;
+    while (last + 1 < runs.length && runs[last + 1]![0] <= row) last++;
+    out.push([first, last]);
+  }
   return out;
 }
