@@ -48,7 +48,7 @@ export function columnHeads(units: Units): Readonly<Record<WayColumn, string>> {
     target: `made to, ${units} across`,
     off: 'metal off',
     on: 'metal on',
-    pressFit: `press fit, ${units} across`,
+    pressFit: `least press fit, ${units} across`,
     seated: 'seat held',
     gap: `worst gap, ${units} per side`,
     wall: `wall left, ${units} per side`,

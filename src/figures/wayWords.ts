@@ -168,7 +168,7 @@ export function whyWords(
     case 'second':
       return advice.advised === null
         ? 'Would answer, were it open.'
-        : `Would do as well; ${lower(WAY_TITLES[advice.advised])} comes before it.`;
+        : `${WAY_TITLES[advice.advised]} comes before it.`;
     case 'closed':
       return closedWords(ways);
     case 'thin-wall':
