@@ -22,6 +22,7 @@ import { findZones } from './bore/zones.ts';
 import { jointOf } from './evaluate/joint.ts';
 import type { Joint } from './evaluate/jointTypes.ts';
 import { asOutside, isOutside } from './evaluate/part.ts';
+import { type Partner, partnerOf } from './evaluate/partner.ts';
 import { readingNotes } from './evaluate/readingNotes.ts';
 import { doubt, type Shape, shapeOf } from './evaluate/shape.ts';
 import { chooseTarget, missing, planRemoval, seatingOf, targetNotes } from './evaluate/wanted.ts';
@@ -126,9 +127,10 @@ function evaluateBore(
       const hand = outside ? [] : gaugesAtHand(job, feature, survey, facts.length.mm, shop);
       const found = surveyFacts(job, feature, survey);
       const name = `${feature.id} ${survey.id}`;
+      const partner = partnerOf(job, feature);
       const shapeKey = shapeKeyOf(job, feature, survey, facts, found);
       const { target, centre, way } = feature.decisions;
-      const key = JSON.stringify([shapeKey, target, centre, way, hand]);
+      const key = JSON.stringify([shapeKey, target, centre, way, hand, partner]);
       const before = memory.get(name);
       if (before?.key === key) return before.done;
       const earlier = pace === 'quick' ? (before?.shape ?? null) : null;
@@ -139,7 +141,7 @@ function evaluateBore(
         facts,
         feature,
         survey,
-        { ...found, hand },
+        { ...found, hand, partner },
         known,
       );
       const outcome = outside ? { ...whole, done: asOutside(whole.done) } : whole;
@@ -208,11 +210,14 @@ function evaluateSurvey(
   facts: BoreFacts,
   feature: Feature,
   survey: Survey,
-  found: SurveyFacts & { readonly hand: readonly AtHand[] },
+  found: SurveyFacts & { readonly hand: readonly AtHand[]; readonly partner: Partner },
   { kept, earlier, next: nextBefore, hurried }: Before,
 ): Outcome & { readonly settled: boolean } {
   const length = facts.length.mm;
-  const notes = [...ownNote(survey), ...readingNotes(job, found, facts, feature, survey)];
+  const notes = [
+    ...ownNote(survey),
+    ...readingNotes(job, found, facts, feature, survey, found.partner),
+  ];
   const empty = emptySurvey(survey, found, notes);
   const waiting = { shape: null, next: null, settled: true };
   if (found.readings.length === 0) {
@@ -228,7 +233,7 @@ function evaluateSurvey(
     return { done: contradictory(empty, notes), ...waiting, settled: earlier === null };
   }
   const { posterior, spread, surface } = shape;
-  const target = chooseTarget(facts, feature, survey, posterior, surface);
+  const target = chooseTarget(facts, feature, survey, posterior, surface, found.partner);
   const removal = target && planRemoval(posterior, surface, spread, target, facts);
   const deepText = (z: number) => formatDepth(z, job.units);
   const asked = mapAsked(surface, target, facts);

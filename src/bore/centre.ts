@@ -8,11 +8,16 @@
 import { leastHinges } from '../num/leastHinges.ts';
 import { minimaxStep } from '../num/minimaxStep.ts';
 import { SEATED } from './removal.ts';
-import type { Axis, WearSurface } from './types.ts';
+import type { Axis, CentreRule, WearSurface } from './types.ts';
 import { axisAt, type Four, fourOf, leastSquares, type Wall, wallAbout } from './wallAbout.ts';
 
 /** `free`: least metal off; `least-cut`: the deepest cut as shallow as can be, and among those the least metal. */
 export type FreeRule = 'free' | 'least-cut';
+
+/** True where the target follows the bore, so that not knowing where the bore stands costs nothing. */
+export function followsBore(rule: CentreRule): rule is FreeRule {
+  return rule === 'free' || rule === 'least-cut';
+}
 
 /** How hard a centre is held to the least-squares one: far below any metal, enough to break ties. */
 const TIE = 1e-8;

@@ -3,7 +3,9 @@
  *
  * How sure the surface is does not depend on what a reading will say, only on where and with what it is taken.
  */
+
 import type { AtHand } from '../job/atHand.ts';
+import { followsBore } from './centre.ts';
 import { design } from './design.ts';
 import { freeSpread } from './frame.ts';
 import { freshSet, places } from './nextPlaces.ts';
@@ -84,7 +86,7 @@ export function mapAsked(
   target: Target | null,
   { seats, keepouts }: { readonly seats: readonly Span[]; readonly keepouts: readonly Keepout[] },
 ): MapAsked {
-  const frame = target === null || target.centreRule === 'free' ? 'free' : 'kept';
+  const frame = target === null || followsBore(target.centreRule) ? 'free' : 'kept';
   return { grid: surface.grid, frame, counts: wallPlaces(surface, seats, keepouts) };
 }
 

@@ -1,6 +1,6 @@
 /** What each size of target costs and leaves: metal off, seat held, worst gap. */
 
-import { freeAxes } from './centre.ts';
+import { type FreeRule, freeAxes } from './centre.ts';
 import { removalMap } from './removal.ts';
 import { type Fit, type Seating, seating, seatPlaces } from './seating.ts';
 import { deviationFrom } from './target.ts';
@@ -20,8 +20,8 @@ export interface TradeOffAsked {
   readonly surface: WearSurface;
   /** Standard deviation of the deviation in the target's frame, which no size changes. */
   readonly sd: Field;
-  /** Where the target stands; null: free, so that it moves to the least metal of each size. */
-  readonly axis: Axis | null;
+  /** Where the target stands; a rule: it moves by that to the best of each size. */
+  readonly axis: Axis | FreeRule;
   readonly seats: Parameters<typeof seatPlaces>[1];
   readonly keepouts: Parameters<typeof seatPlaces>[2];
   readonly fit: Omit<Fit, 'target'>;
@@ -32,13 +32,14 @@ export function tradeOff(asked: TradeOffAsked, diameters: readonly number[]): Tr
   const { surface, sd, seats, keepouts, fit } = asked;
   const wall = seatPlaces(surface, seats, keepouts);
   const axes =
-    asked.axis === null
+    typeof asked.axis === 'string'
       ? freeAxes(
           surface,
           diameters.map((d) => d / 2),
           wall.places,
+          asked.axis,
         )
-      : diameters.map(() => asked.axis!);
+      : diameters.map(() => asked.axis as Axis);
   return diameters.map((diameter, at) => {
     const deviation = deviationFrom(surface, diameter / 2, axes[at]!);
     const { mass, sureMass, possibleMass } = removalMap(surface, deviation, sd, seats, keepouts);

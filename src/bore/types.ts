@@ -114,10 +114,16 @@ export interface Axis {
   readonly leanY: number;
 }
 
+/**
+ * Where the target stands: kept at the old centre; with the least metal off; with the deepest cut as shallow as can be;
+ * in line with the partner bores; or as set by hand.
+ */
+export type CentreRule = 'keep' | 'free' | 'least-cut' | 'partner' | 'by-hand';
+
 export interface Target {
   readonly diameter: number;
   readonly axis: Axis;
-  readonly centreRule: 'free' | 'keep' | 'by-hand';
+  readonly centreRule: CentreRule;
   /** In words, when the centre or the side is assumed rather than measured; null when measured. */
   readonly assumed: string | null;
 }

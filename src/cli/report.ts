@@ -21,6 +21,7 @@ import { sayZone } from '../figures/zoneWords.ts';
 import type { Units } from '../job/schema.ts';
 import type { TemperatureFacts } from '../job/temperature.ts';
 import type { FindBuildUp } from './buildUpReport.ts';
+import { centresReport, type FindCentres } from './centresReport.ts';
 import { jointReport, patternsReport } from './jointReport.ts';
 import type { FindOther } from './otherReport.ts';
 import { passesReport } from './passesReport.ts';
@@ -45,6 +46,7 @@ export interface Finders {
   readonly ways?: FindWays;
   readonly passes?: FindPasses;
   readonly buildUp?: FindBuildUp;
+  readonly centres?: FindCentres;
 }
 
 export function reportOf(
@@ -82,7 +84,7 @@ function surveyReport(
   s: SurveyEvaluation,
   bore: BoreEvaluation,
   units: Units,
-  { other, buildUp, ways = () => NO_WAYS, passes = () => null }: Finders,
+  { other, buildUp, ways = () => NO_WAYS, passes = () => null, centres = () => null }: Finders,
 ): SurveyReport {
   const { surface, target, removal } = s;
   const grid = surface?.grid;
@@ -120,6 +122,7 @@ function surveyReport(
       lean: [target.axis.leanX, target.axis.leanY],
       centreRule: target.centreRule,
       assumed: target.assumed,
+      ...centresReport(centres(bore, s), units),
     },
     deviation: removal && grid ? matrix(removal.deviation, grid) : null,
     removal: removal && grid ? removalReport(removal, grid) : null,

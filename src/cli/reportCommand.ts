@@ -19,6 +19,7 @@ import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { lengthMm } from '../job/units.ts';
 import { buildUpFinder } from './buildUpReport.ts';
+import { centresFinder } from './centresReport.ts';
 import { otherFinder } from './otherReport.ts';
 import { readInput } from './readInput.ts';
 import { type Choice, chosen, matrix, reportOf } from './report.ts';
@@ -42,6 +43,7 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const finders = {
     other: otherFinder(job, memory, matrix, said.shop),
     buildUp: buildUpFinder(job, said.shop),
+    centres: centresFinder(job, memory, said.shop),
     ways: waysFinder(job, said.shop),
     passes: (bore: BoreEvaluation, survey: SurveyEvaluation) =>
       passesOfSurvey(job, bore, survey, said.shop),
@@ -49,7 +51,12 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const out =
     options.json === true
       ? JSON.stringify(reportOf(evaluation, choice, finders))
-      : reportText(job, { ...evaluation, bores: chosen(evaluation, choice) }, said.shop);
+      : reportText(
+          job,
+          { ...evaluation, bores: chosen(evaluation, choice) },
+          said.shop,
+          finders.centres,
+        );
   const fault = faultOf(evaluation, choice);
   return { out, fault: fault === null ? null : `${name}: ${fault}` };
 }

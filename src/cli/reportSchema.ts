@@ -6,6 +6,7 @@
  */
 import * as v from 'valibot';
 import { BuildUpSchema } from './buildUpReport.ts';
+import { CentresSchema, RuleSchema } from './centresReport.ts';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { GrindingSchema, PassSchema } from './passesReport.ts';
@@ -232,8 +233,9 @@ const Survey = v.strictObject({
       center: v.tuple([v.number(), v.number()]),
       /** mm per mm of depth. */
       lean: v.tuple([v.number(), v.number()]),
-      centreRule: v.picklist(['free', 'keep', 'by-hand']),
+      centreRule: RuleSchema,
       assumed: v.nullable(v.string()),
+      ...CentresSchema.entries,
     }),
   ),
   deviation: v.nullable(Matrix),

@@ -1,4 +1,6 @@
 /** The report for people: the same sentences as in the notebook, in plain text. */
+
+import type { CentreRule } from '../bore/types.ts';
 import { passesOfSurvey } from '../evaluate/passes.ts';
 import { waysOfSurvey } from '../evaluate/ways.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
@@ -26,6 +28,8 @@ import type { Shop } from '../job/shop.ts';
 import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
 
 import { buildUpParts } from './buildUpText.ts';
+import type { FindCentres } from './centresReport.ts';
+import { centresText } from './centresText.ts';
 import { passesText } from './passesReport.ts';
 import { columns, list, paragraphs, underlined, wrapped } from './textLayout.ts';
 import { waysText } from './waysText.ts';
@@ -35,17 +39,25 @@ const GRINDING =
   'Stop short, let it cool, and measure again: metal cannot be put back. The maker of the machine and local ' +
   'codes come first.';
 
-/** @param shop what is at hand; null: nobody has said */
-export function reportText(job: Job, evaluation: Evaluation, shop: Shop | null = null): string {
+/**
+ * @param shop what is at hand; null: nobody has said
+ * @param centres works out what each rule for the centre costs; left out: none is told
+ */
+export function reportText(
+  job: Job,
+  evaluation: Evaluation,
+  shop: Shop | null = null,
+  centres: FindCentres = () => null,
+): string {
   const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
-  const bores = evaluation.bores.map((bore) => boreText(job, bore, shop));
+  const bores = evaluation.bores.map((bore) => boreText(bore, { job, shop, centres }));
   return [head, ...bores, jointText(evaluation), wrapped(GRINDING)]
     .filter((part) => part !== '')
     .join('\n\n');
 }
 
-function boreText(job: Job, bore: BoreEvaluation, shop: Shop | null): string {
-  const { units } = job;
+function boreText(bore: BoreEvaluation, of: Of): string {
+  const { units } = of.job;
   const { length, bushingOutside, pressFit } = bore.facts;
   const facts = [
     `Bore “${bore.name}”, ${formatDepth(length.mm, units)} long${length.from === 'typed' ? '' : ' (taken from the readings)'}`,
@@ -56,19 +68,18 @@ function boreText(job: Job, bore: BoreEvaluation, shop: Shop | null): string {
       `press fit ${formatAcross(pressFit.mm, units)}${pressFit.from === 'typed' ? '' : ' (usual)'}`,
     );
   }
-  return [
-    `${facts.join(', ')}.`,
-    ...bore.surveys.map((s) => surveyText(s, bore, { job, shop })),
-  ].join('\n\n');
+  return [`${facts.join(', ')}.`, ...bore.surveys.map((s) => surveyText(s, bore, of))].join('\n\n');
 }
 
 /** The job and what is at hand for it. */
 interface Of {
   readonly job: Job;
   readonly shop: Shop | null;
+  readonly centres: FindCentres;
 }
 
-function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, { job, shop }: Of): string {
+function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): string {
+  const { job, shop, centres } = of;
   const { units } = job;
   const length = bore.facts.length.mm;
   const parts = [
@@ -79,6 +90,7 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, { job, shop 
     doubtText(survey, units),
     targetText(survey, units),
     seatText(survey, bore, units),
+    centresText(centres(bore, survey), units),
     list(survey.zones.map((zone) => sayZone(zone, length, units))),
     waysText(waysOfSurvey(job, bore, survey, shop), units),
     ...passesText(passesOfSurvey(job, bore, survey, shop), survey, bore, units).map(
@@ -161,17 +173,19 @@ function doubtText(survey: SurveyEvaluation, units: Units): string {
   return doubts.length === 0 ? '' : `Readings in doubt (all count until changed):\n${list(doubts)}`;
 }
 
+const ABOUT: Readonly<Record<CentreRule, string>> = {
+  free: 'its centre free to move',
+  'least-cut': 'its centre where the deepest cut is least',
+  keep: 'about the old centre',
+  partner: 'in line with the partner bore',
+  'by-hand': 'its centre set by hand',
+};
+
 function targetText({ target, removal }: SurveyEvaluation, units: Units): string {
   if (target === null || removal === null) return '';
-  const centre =
-    target.centreRule === 'free'
-      ? 'its centre free to move'
-      : target.centreRule === 'keep'
-        ? 'about the old centre'
-        : 'its centre set by hand';
   const assumed = target.assumed === null ? '' : ` Assumed: ${target.assumed}.`;
   return wrapped(
-    `Target ${formatAcross(target.diameter, units)}, ${centre}: ${sayAmounts(removal)}.${assumed}`,
+    `Target ${formatAcross(target.diameter, units)}, ${ABOUT[target.centreRule]}: ${sayAmounts(removal)}.${assumed}`,
   );
 }
 

@@ -8,7 +8,16 @@ import type { Units } from '../job/schema.ts';
 const Num = v.nullable(v.number());
 
 /** Of the seat, 0 to 1: at the mean, and with every place larger or smaller by its give-or-take. */
-const Share = v.strictObject({ likely: Num, least: Num, most: Num });
+export const Share = v.strictObject({ likely: Num, least: Num, most: Num });
+
+/** Per side. */
+export const Place = v.strictObject({
+  over: Num,
+  giveOrTake: Num,
+  clock: Num,
+  depth: Num,
+  behindBushing: Num,
+});
 
 const Size = v.strictObject({
   /** Across. */
@@ -20,13 +29,7 @@ const Size = v.strictObject({
   /** Where the bushing is tight against the wall once this size is ground; at hand: null where its size is not known. */
   seated: v.strictObject({ atHand: v.nullable(Share), madeToSuit: Share }),
   /** The largest place over this size, per side; what of it stays behind the bushing at hand. */
-  worstGap: v.strictObject({
-    over: Num,
-    giveOrTake: Num,
-    clock: Num,
-    depth: Num,
-    behindBushing: Num,
-  }),
+  worstGap: Place,
 });
 
 export const TradeOffSchema = v.strictObject({
@@ -75,7 +78,7 @@ function size(point: Point): v.InferOutput<typeof Size> {
   };
 }
 
-function share({ likely, least, most }: Point['suit']): v.InferOutput<typeof Share> {
+export function share({ likely, least, most }: Point['suit']): v.InferOutput<typeof Share> {
   return { likely: orNull(likely), least: orNull(least), most: orNull(most) };
 }
 

@@ -11,6 +11,7 @@ import type { Feature, Job, Survey, Units } from '../job/schema.ts';
 import { gaugeOf } from '../job/sizes.ts';
 import { clockPeriod } from '../job/table.ts';
 import { formatAcross, formatDepth, formatLength } from '../job/units.ts';
+import type { Partner } from './partner.ts';
 import { missing } from './wanted.ts';
 
 export function readingNotes(
@@ -19,6 +20,7 @@ export function readingNotes(
   facts: BoreFacts,
   feature: Feature,
   survey: Survey,
+  partner: Partner,
 ): Remark[] {
   const notes: Remark[] = found.unusable.map(({ row, why }) => ({
     kind: 'warning',
@@ -35,10 +37,10 @@ export function readingNotes(
       text: 'A place to keep off (grease hole, chamfer or groove) is not on the map: its depths, or the length of the bore that face B needs, are missing.',
     });
   }
-  if (feature.decisions.centre?.rule === 'partner') {
+  if (feature.decisions.centre?.rule === 'partner' && partner.status === 'unknown') {
     notes.push({
       kind: 'warning',
-      text: 'The centre is to line up with the partner bore, and where that lies is not worked out here: the map lets the centre move.',
+      text: `The centre is to line up with the partner bore. ${partner.why} Until then the map lets the centre move.`,
     });
   }
   return [...notes, ...zeroNotes(job, survey), ...repeatNotes(found.readings, job.units)];

@@ -1,4 +1,5 @@
 /** What other sizes of target would cost and leave, of one survey: worked out on demand, once for all sizes. */
+import { followsBore } from '../bore/centre.ts';
 import { SEATED, wallPlaces } from '../bore/removal.ts';
 import { type TradeOffPoint, tradeOff } from '../bore/tradeOff.ts';
 import type { Plugs, WearSurface } from '../bore/types.ts';
@@ -66,7 +67,7 @@ export function ofSurvey(
   const marks = marksOf(plugs, fit.bushing - fit.pressFit, fit.bushing);
   const sizes = [...marks.map(({ diameter }) => diameter), target.diameter];
   const range = rangeOf([...sizesAcross(surface, facts), ...sizes], units);
-  const axis = target.centreRule === 'free' ? null : target.axis;
+  const axis = followsBore(target.centreRule) ? target.centreRule : target.axis;
   const asked = { surface, sd: removal.sd, axis, seats, keepouts, fit };
   return { range, marks, points: tradeOff(asked, diametersOf(range, marks)) };
 }

@@ -1,19 +1,28 @@
 /** What is wanted of a bore: the decided or usual target about the decided centre, and the metal in its way. */
 
-import { freeAxis } from '../bore/centre.ts';
+import { followsBore, freeAxis } from '../bore/centre.ts';
 import { freeSpread } from '../bore/frame.ts';
 import type { Posterior } from '../bore/posterior.ts';
-import { removalMap, wallPlaces } from '../bore/removal.ts';
+import { removalMap, type Span, wallPlaces } from '../bore/removal.ts';
 import { type Seating, seating, seatPlaces } from '../bore/seating.ts';
 import { sideRemarks } from '../bore/sideWords.ts';
 import type { GridSpread } from '../bore/surface.ts';
-import { assumption, deviationFrom, keptAxis, usualUnworn } from '../bore/target.ts';
-import type { Axis, Remark, Removal, Section, Target, WearSurface } from '../bore/types.ts';
+import { assumption, deviationFrom, keptAxis, NO_AXIS, usualUnworn } from '../bore/target.ts';
+import type {
+  Axis,
+  CentreRule,
+  Remark,
+  Removal,
+  Section,
+  Target,
+  WearSurface,
+} from '../bore/types.ts';
 import { clockText, clockTheta } from '../job/clock.ts';
 import { decimalsFor } from '../job/digits.ts';
 import type { BoreFacts } from '../job/facts.ts';
 import type { Decisions, Feature, Survey, Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength, formatPerSide, lengthMm } from '../job/units.ts';
+import type { Partner } from './partner.ts';
 
 /** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known, and of a pin or bushing. */
 export function chooseTarget(
@@ -22,6 +31,7 @@ export function chooseTarget(
   survey: Survey,
   posterior: Posterior,
   surface: WearSurface,
+  partner: Partner,
 ): Target | null {
   if (kind !== 'bore') return null;
   const decided = lengthMm(decisions.target);
@@ -33,6 +43,7 @@ export function chooseTarget(
     surface,
     facts,
     diameter / 2,
+    partner,
   );
   const sides = assumption(posterior);
   const worn = clockTheta(survey.wornSide);
@@ -47,27 +58,41 @@ function chooseAxis(
   surface: WearSurface,
   { seats, keepouts }: BoreFacts,
   radius: number,
-): { axis: Axis; centreRule: Target['centreRule'] } {
-  const length = surface.grid.z[surface.grid.z.length - 1]!;
-  if (centre?.rule === 'by-hand') {
-    const or0 = (mm: number) => (Number.isNaN(mm) ? 0 : mm);
-    const axis = {
-      x: or0(lengthMm(centre.x)),
-      y: or0(lengthMm(centre.y)),
-      leanX: or0(lengthMm(centre.leanX)) / length,
-      leanY: or0(lengthMm(centre.leanY)) / length,
-    };
-    return { axis, centreRule: 'by-hand' };
+  partner: Partner,
+): { axis: Axis; centreRule: CentreRule } {
+  const rule = centre?.rule ?? 'free';
+  if (rule === 'by-hand') return { axis: handAxis(centre, surface) ?? NO_AXIS, centreRule: rule };
+  if (rule === 'keep') {
+    return { axis: keptAxis(posterior, unwornSpan(centre, surface)), centreRule: rule };
   }
-  if (centre?.rule === 'keep') {
-    const from = lengthMm(centre.unwornFrom);
-    const to = lengthMm(centre.unwornTo);
-    const unworn =
-      to > from && from >= 0 ? { from, to: Math.min(to, length) } : usualUnworn(surface.grid);
-    return { axis: keptAxis(posterior, unworn), centreRule: 'keep' };
+  if (rule === 'partner' && partner.status === 'known') {
+    return { axis: partner.axis, centreRule: rule };
   }
+  // Where the partner's line is not known the centre is free, and a note says so.
+  const free = rule === 'least-cut' ? rule : 'free';
   const places = wallPlaces(surface, seats, keepouts);
-  return { axis: freeAxis(surface, radius, places), centreRule: 'free' };
+  return { axis: freeAxis(surface, radius, places, free), centreRule: free };
+}
+
+/** The axis as set by hand, what is left out being 0; null where nothing of it is. */
+export function handAxis(centre: Decisions['centre'], { grid }: WearSurface): Axis | null {
+  const length = grid.z[grid.z.length - 1]!;
+  const typed = [centre?.x, centre?.y, centre?.leanX, centre?.leanY].map((one) => lengthMm(one));
+  if (typed.every(Number.isNaN)) return null;
+  const [x, y, runX, runY] = typed.map((mm) => (Number.isNaN(mm) ? 0 : mm)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  return { x, y, leanX: runX / length, leanY: runY / length };
+}
+
+/** The depths of metal that is taken as unworn: as stated, else the usual ones. */
+export function unwornSpan(centre: Decisions['centre'], { grid }: WearSurface): Span {
+  const length = grid.z[grid.z.length - 1]!;
+  const [from, to] = [lengthMm(centre?.unwornFrom), lengthMm(centre?.unwornTo)];
+  return to > from && from >= 0 ? { from, to: Math.min(to, length) } : usualUnworn(grid);
 }
 
 export function planRemoval(
@@ -78,8 +103,9 @@ export function planRemoval(
   facts: BoreFacts,
 ): Removal {
   const deviation = deviationFrom(surface, target.diameter / 2, target.axis);
-  const sd =
-    target.centreRule === 'free' ? freeSpread(posterior, surface.grid, spread) : surface.sd;
+  const sd = followsBore(target.centreRule)
+    ? freeSpread(posterior, surface.grid, spread)
+    : surface.sd;
   return removalMap(surface, deviation, sd, facts.seats, facts.keepouts);
 }
 

@@ -1,6 +1,6 @@
 /** The ways of mending of one survey, with what is at hand for them, what stands in their way, and the advice. */
 import { type Advice, advise, type Gates, type WayRules } from '../bore/advice.ts';
-import { freeAxis } from '../bore/centre.ts';
+import { followsBore, freeAxis } from '../bore/centre.ts';
 import { wallPlaces } from '../bore/removal.ts';
 import type { Axis, Target, WearSurface } from '../bore/types.ts';
 import { type Ways, waysOf } from '../bore/ways.ts';
@@ -106,13 +106,14 @@ function standardTarget(
   { diameter, axis, centreRule }: Target,
   surface: WearSurface,
 ): { readonly target: number; readonly axis: Axis; readonly free: boolean } {
-  const free = centreRule === 'free';
+  const free = followsBore(centreRule);
   const usual = bushingOutside.mm - pressFit.mm;
   const { way } = decisions;
   const others = way !== undefined && OWN_SIZE.includes(way) && lengthMm(decisions.target) > 0;
   if (!others || !(usual > 0)) return { target: diameter, axis, free };
   const places = wallPlaces(surface, seats, keepouts);
-  return { target: usual, axis: free ? freeAxis(surface, usual / 2, places) : axis, free };
+  const at = followsBore(centreRule) ? freeAxis(surface, usual / 2, places, centreRule) : axis;
+  return { target: usual, axis: at, free };
 }
 
 /** Layers that still hold each other: more slide. Judgement. */

@@ -14,11 +14,21 @@ export interface Amounts {
 /** A gram is weighed to a hundredth at best, and nobody asks for more. */
 const MOST_DECIMALS = 2;
 
+/** Decimals that a mass in grams has earned. */
+export function massDecimals({
+  sureMass,
+  possibleMass,
+}: Pick<Removal, 'sureMass' | 'possibleMass'>): number {
+  return Math.min(MOST_DECIMALS, decimalsOf((possibleMass - sureMass) / 2) ?? MOST_DECIMALS);
+}
+
 /** As many digits as half of the way from the sure to the possible amount allows. */
-export function amountWords(removal: Removal): Amounts {
+export function amountWords(
+  removal: Pick<Removal, 'mass' | 'volume' | 'sureMass' | 'possibleMass'>,
+): Amounts {
   const { mass, volume, sureMass, possibleMass } = removal;
   const give = (possibleMass - sureMass) / 2;
-  const decimals = Math.min(MOST_DECIMALS, decimalsOf(give) ?? MOST_DECIMALS);
+  const decimals = massDecimals({ sureMass, possibleMass });
   const grams = (g: number) => `${earned(g, decimals)} g`;
   const perGram = mass > 0 ? volume / mass : Number.NaN;
   return {

@@ -58,7 +58,11 @@ function findChange(before: SurveyEvaluation, after: SurveyEvaluation): StageCha
   const seenAfter = after.surface!.sdSeen;
   const [a, b] = [wallOf(before)!, wallOf(after)!];
   const tied = [before, after].every(
-    ({ target, removal }) => removal !== null && target !== null && target.centreRule !== 'free',
+    ({ target, removal }) =>
+      removal !== null &&
+      target !== null &&
+      target.centreRule !== 'free' &&
+      target.centreRule !== 'least-cut',
   );
   const from = a.deviation.map((e) => e + a.radius);
   const to = b.deviation.map((e) => e + b.radius);

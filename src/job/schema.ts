@@ -229,7 +229,7 @@ export const Decisions = v.strictObject({
   ),
   centre: v.optional(
     v.strictObject({
-      rule: v.picklist(['free', 'keep', 'partner', 'by-hand']),
+      rule: v.picklist(['free', 'least-cut', 'keep', 'partner', 'by-hand']),
       /** by-hand: the axis at face A (x to 3 o'clock, y to 12) and its run-off over the length. */
       x: v.optional(Typed),
       y: v.optional(Typed),

@@ -1,0 +1,109 @@
+/** What each rule for the centre costs, as a table and in sentences. */
+import type { CentreRule } from '../bore/types.ts';
+import type { CentreCost, Centres } from '../evaluate/centres.ts';
+import type { Units } from '../job/schema.ts';
+import { formatAcross, formatDepth, inUnits, MM_PER_INCH } from '../job/units.ts';
+import { earned, massDecimals } from './amountWords.ts';
+import { nearClock } from './nearClock.ts';
+import { percentText } from './tradeOffWords.ts';
+import { written } from './written.ts';
+
+interface RuleName {
+  readonly name: string;
+  readonly what: string;
+}
+
+export const CENTRE_RULES: Readonly<Record<CentreRule, RuleName>> = {
+  keep: {
+    name: 'Keep the old centre',
+    what: 'from the unworn metal; wear on one side then costs twice its depth across',
+  },
+  free: { name: 'Least metal off', what: 'it moves to where least is ground in all' },
+  'least-cut': {
+    name: 'Least greatest cut',
+    what: 'it moves to where the deepest place is shallowest',
+  },
+  partner: {
+    name: 'Line up with the partner',
+    what: 'on the line of the bores that share the pin',
+  },
+  'by-hand': { name: 'By hand', what: 'where you put it' },
+};
+
+/** One line of the table; all cells as text. */
+export interface CentreRow {
+  readonly rule: CentreRule;
+  /** `1.1 g`. */
+  readonly off: string;
+  /** `0.0035`, per side in the job's units. */
+  readonly cut: string;
+  /** `62 %`. */
+  readonly held: string;
+  /** `0.0020 to 6:00`, per side in the job's units. */
+  readonly moves: string;
+}
+
+/** Of one bore, the rules differ by less than any of them is known: all rows have the digits of the one known best. */
+export function centreRows({ costs }: Centres, units: Units): CentreRow[] {
+  const give = Math.min(...costs.map(({ cut }) => cut.give));
+  const { bare } = written(units, give);
+  const decimals = Math.max(...costs.map(({ amounts }) => massDecimals(amounts)));
+  return costs.map(({ rule, amounts, cut, moved, seating }) => {
+    const by = bare(moved.by);
+    return {
+      rule,
+      off: `${earned(amounts.mass, decimals)} g`,
+      cut: bare(cut.depth),
+      held: percentText(seating.hand ?? seating.suit),
+      moves: Number(by) > 0 ? `${by} to ${nearClock(moved.theta)}` : 'stays',
+    };
+  });
+}
+
+/** The chosen rule in sentences: its deepest cut, its worst gap, and how it stands to the partner. */
+export function sayCentre(cost: CentreCost, centres: Centres, units: Units): string[] {
+  const { cut, seating } = cost;
+  const { perSide } = written(units, cut.give);
+  const place = (theta: number, z: number) => `${nearClock(theta)}, ${formatDepth(z, units)} deep`;
+  const deepest =
+    cut.depth > 0
+      ? `The deepest cut is ${perSide(cut.depth)} at ${place(cut.theta, cut.z)}, give or take ${written(units, cut.give).bare(cut.give)}`
+      : 'Nothing of the seat stands inside the target';
+  const { over, theta, z, give } = seating.gap;
+  const gap =
+    over > 0
+      ? `the worst gap ${written(units, give).perSide(over)} at ${place(theta, z)}`
+      : 'no place of the seat lies over the target';
+  return [`${deepest}; ${gap}.`, sayPartner(cost, centres, units)];
+}
+
+/** How far a centre stands off the partner's line, and how far it may. */
+export function sayPartner(cost: CentreCost, { partner, limit }: Centres, units: Units): string {
+  if (partner.status === 'unknown') {
+    return `${partner.why} Without it nobody can say how far the centre may move or lean.`;
+  }
+  const { perSide, bare } = written(units, cost.cut.give);
+  const others = partner.with.map((name) => `“${name}”`).join(' and ');
+  const stands =
+    `Half-way in it stands ${perSide(cost.aside)} off the line of ${others}, ` +
+    `and leans ${leanText(cost.lean, units)} against it`;
+  if (limit === null) {
+    return `${stands}. The running clearance is not known: give the pin’s size or the clearance, and how far it may stand off follows.`;
+  }
+  const over = cost.aside > limit.aside || cost.lean > limit.lean;
+  const usual = limit.from === 'typed' ? '' : ', the usual one,';
+  return (
+    `${stands}. Half of the running clearance of ${formatAcross(limit.clearance, units)}${usual} is ` +
+    `${bare(limit.aside)}, a lean of ${leanText(limit.lean, units)} over the ` +
+    `${formatDepth(partner.distance, units)} between them: ` +
+    (over
+      ? 'that is more than the pin allows (common practice).'
+      : 'the pin allows that (common practice).')
+  );
+}
+
+/** `0.8 thou per inch`, `0.08 mm per 100 mm`: sideways for so much depth. */
+export function leanText(lean: number, units: Units): string {
+  if (units === 'mm') return `${(100 * lean).toFixed(3)} mm per 100 mm`;
+  return `${inUnits(lean * MM_PER_INCH * 1000, 'in').toFixed(1)} thou per inch`;
+}
