@@ -31,11 +31,23 @@ export function CentreChoice({ bench }: { readonly bench: Worked }) {
         <input
           type="radio"
           name="centre"
-          checked={centre.rule !== 'keep'}
+          checked={centre.rule === 'free'}
           onChange={() => set({ ...centre, rule: 'free' })}
         />
         <span>
           <b>Let it move:</b> the least metal off. Right where the bore stands alone.
+        </span>
+      </label>
+      <label>
+        <input
+          type="radio"
+          name="centre"
+          checked={centre.rule === 'least-cut'}
+          onChange={() => set({ ...centre, rule: 'least-cut' })}
+        />
+        <span>
+          <b>Let it move for the shallowest cut:</b> the deepest place to grind is as shallow as it
+          can be, at the price of a little more metal in all.
         </span>
       </label>
       <label>
