@@ -78,7 +78,7 @@ export function sayCentre(cost: CentreCost, centres: Centres, units: Units): str
 }
 
 /** How far a centre stands off the partner's line, and how far it may. */
-export function sayPartner(cost: CentreCost, { partner, limit }: Centres, units: Units): string {
+function sayPartner(cost: CentreCost, { partner, limit }: Centres, units: Units): string {
   if (partner.status === 'unknown') {
     return `${partner.why} Without it nobody can say how far the centre may move or lean.`;
   }
@@ -103,7 +103,7 @@ export function sayPartner(cost: CentreCost, { partner, limit }: Centres, units:
 }
 
 /** `0.8 thou per inch`, `0.08 mm per 100 mm`: sideways for so much depth. */
-export function leanText(lean: number, units: Units): string {
+function leanText(lean: number, units: Units): string {
   if (units === 'mm') return `${(100 * lean).toFixed(3)} mm per 100 mm`;
   return `${inUnits(lean * MM_PER_INCH * 1000, 'in').toFixed(1)} thou per inch`;
 }
