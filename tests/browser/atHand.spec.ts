@@ -29,7 +29,7 @@ test('the next reading is sought with the gauges that are ticked, in every job a
   await page.reload();
   await expect(said).toHaveText('Gauges at hand: dial bore gauge.');
   // The job holds no such gauge yet: going to the reading brings it in.
-  await next.getByRole('button').click();
+  await next.getByRole('button', { name: / deep$/ }).click();
   await expect(page.getByLabel('Gauge', { exact: true }).locator('option:checked')).toHaveText(
     'Dial bore gauge',
   );

@@ -7,11 +7,11 @@
  * entries (Layout Instability, WICG) that no key press just before explains. Usable: from asking for the page until a
  * digit stands in the first cell.
  *
- * Where the machine has no graphics card the bore is drawn in software, half a second a frame, on the processor that is
- * being timed: `-- --flat` leaves that out, as on a device without WebGL.
+ * Without a graphics card the bore is drawn in software, on the processor that is being timed; `-- --flat` leaves that
+ * out, as on a device without WebGL.
  */
 import { type Browser, chromium, type Page } from '@playwright/test';
-import { findBrowser, LAUNCH_ARGS } from './findBrowser.ts';
+import { findBrowser, TIMED_ARGS } from './findBrowser.ts';
 import { buildIfStale, type Served, serve } from './serve.ts';
 
 const FLAT = process.argv.includes('--flat');
@@ -143,7 +143,7 @@ function report(name: string, value: number, bar: number, digits: number, rest: 
 }
 
 async function all(served: Served): Promise<boolean> {
-  const browser = await chromium.launch({ executablePath: findBrowser(), args: LAUNCH_ARGS });
+  const browser = await chromium.launch({ executablePath: findBrowser(), args: TIMED_ARGS });
   const visits: Awaited<ReturnType<typeof once>>[] = [];
   try {
     for (let run = 0; run < RUNS; run += 1) visits.push(await once(browser, served.url));

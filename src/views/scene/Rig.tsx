@@ -14,6 +14,7 @@ import { makePiece, type Piece } from './piece.ts';
 import { useCutHold } from './useCutHold.ts';
 import type { Overlaid } from './useOverlaid.ts';
 import { usePointing } from './usePointing.ts';
+import { useUnhurriedFrames } from './useUnhurriedFrames.ts';
 
 interface Props {
   readonly overlaid: Overlaid;
@@ -29,6 +30,8 @@ const GLIDE = 0.13;
 const EDGE = 20;
 const SMALL_EDGE = 14;
 const MOST_ELEVATION = 1.45;
+/** What of the session the frame itself reads; all else comes with the figures. */
+const POSED = ['cursor', 'roll', 'exaggeration', 'view', 'turn', 'away'] as const;
 
 interface Pose extends Turn {
   readonly roll: number;
@@ -99,6 +102,7 @@ export function Rig({ overlaid, theme, still, hold }: Props) {
   const pose = useRef<Pose | null>(null);
   const standing = useRef('');
   const frames = useRef(0);
+  const draw = useUnhurriedFrames(invalidate);
   const controls = useTurning(camera, gl.domElement, pose, invalidate);
   usePointing(piece, camera, gl.domElement);
   const placeHandle = useCutHold(hold, piece, camera, gl.domElement);
@@ -106,9 +110,15 @@ export function Rig({ overlaid, theme, still, hold }: Props) {
   useEffect(() => () => piece.dispose(), [piece]);
   useEffect(() => {
     if (piece.dress(overlaid, theme)) standing.current = '';
-    invalidate();
-  }, [piece, overlaid, theme, invalidate]);
-  useEffect(() => useSession.subscribe(() => invalidate()), [invalidate]);
+    draw();
+  }, [piece, overlaid, theme, draw]);
+  useEffect(
+    () =>
+      useSession.subscribe((now, before) => {
+        if (POSED.some((key) => now[key] !== before[key])) draw();
+      }),
+    [draw],
+  );
   useEffect(() => {
     let gone = false;
     // The page's own type may come after the first picture.
