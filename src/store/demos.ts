@@ -26,5 +26,6 @@ export const demos: readonly Demo[] = Object.entries(TEXTS)
   }))
   .sort((a, b) => {
     const first = Number(FIRST.test(b.name)) - Number(FIRST.test(a.name));
-    return first || a.title.localeCompare(b.title);
+    // Titles of our own in plain letters: a collator would hold up the opening of the page.
+    return first || (a.title < b.title ? -1 : 1);
   });

@@ -1,4 +1,5 @@
 /** The jobs that this device keeps, to go back to; one taken off can be put back. */
+import { useMemo } from 'react';
 import { openKept } from '../../store/files.ts';
 import type { KeptEntry } from '../../store/keep.ts';
 import { keeper } from '../../store/kept.ts';
@@ -11,14 +12,10 @@ export interface KeptJobsProps {
   close(): void;
 }
 
-const WHEN = new Intl.DateTimeFormat(undefined, {
-  day: 'numeric',
-  month: 'short',
-  hour: '2-digit',
-  minute: '2-digit',
-});
+const WHEN = { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' } as const;
 
 export function KeptJobs({ close }: KeptJobsProps) {
+  const when = useMemo(() => new Intl.DateTimeFormat(undefined, WHEN), []);
   const jobs = useKept((kept) => kept.jobs);
   const lasting = useKept((kept) => kept.lasting);
   const here = useJob((state) => state.job?.id);
@@ -35,7 +32,7 @@ export function KeptJobs({ close }: KeptJobsProps) {
               if (id !== here) void openKept(id);
             }}
           >
-            {title || 'Untitled job'} <small>{WHEN.format(changed)}</small>
+            {title || 'Untitled job'} <small>{when.format(changed)}</small>
           </button>
           {id !== here && (
             <button

@@ -9,6 +9,7 @@ import {
   useRef,
   useState,
 } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import { inside, type TableSize } from '../../store/entry.ts';
 import { usePage } from '../../store/page.ts';
 import { type Place, useSession } from '../../store/session.ts';
@@ -40,13 +41,15 @@ const SAID: Readonly<Record<Lean, string>> = {
 
 export const GridCell = memo(
   function GridCell({ row, column, size, label, text, place, mark, near, next }: GridCellProps) {
-    const active = useSession(({ cell }) => {
-      const at = inside(cell, size);
-      return at.row === row && at.column === column;
-    });
-    const draft = useSession((session) => (active ? session.draft : null));
-    const unasked = useSession((session) => !keypadWanted(session.keypad));
-    const look = useSession((session) => session.look);
+    // One question for a cell, and not three: there are many, and all stand on the page before it can be used.
+    const { active, draft, unasked } = useSession(
+      useShallow(({ cell, draft, keypad }) => {
+        const at = inside(cell, size);
+        const active = at.row === row && at.column === column;
+        return { active, draft: active ? draft : null, unasked: !keypadWanted(keypad) };
+      }),
+    );
+    const { look } = useSession.getState();
     const input = useRef<HTMLInputElement>(null);
     const [focused, setFocused] = useState(false);
     const onFocus = () => {

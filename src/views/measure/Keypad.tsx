@@ -1,5 +1,5 @@
 /** The large keypad for fingers and gloves: docked at the foot of the page while the table is being filled. */
-import { useEffect } from 'react';
+import { useEffect, useMemo } from 'react';
 import type { Bench } from '../../store/bench.ts';
 import { usePage } from '../../store/page.ts';
 import {
@@ -21,18 +21,19 @@ import { newestDoubt, useDoubts } from './useDoubts.ts';
 
 const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
 
-/** The decimal mark of the person's own language; both are understood. */
-const POINT = new Intl.NumberFormat().format(1.5).includes(',') ? ',' : '.';
-
 export function Keypad() {
   const open = usePage((page) => page.keypad);
   return open ? <OpenKeypad /> : null;
 }
 
+/** The decimal mark of the person's own language; both are understood. */
+const decimalMark = () => (new Intl.NumberFormat().format(1.5).includes(',') ? ',' : '.');
+
 function OpenKeypad() {
   const laid = useTable();
   const bench = useBench();
   useRoomForKeypad();
+  const point = useMemo(decimalMark, []);
   if (laid === null || bench === null) return null;
   return (
     // A press must not take the focus out of the cell that is being filled.
@@ -50,7 +51,7 @@ function OpenKeypad() {
         {DIGITS.map((digit) => (
           <Key key={digit} place={`d${digit}`} label={digit} onPress={() => typeKey(digit)} />
         ))}
-        <Key place="point" label={POINT} onPress={() => typeKey(POINT)} />
+        <Key place="point" label={point} onPress={() => typeKey(point)} />
         <Key place="d0" label="0" onPress={() => typeKey('0')} />
         <Key place="sign" label="+/−" onPress={turnSign} />
         <Key place="rub" label="rub out" icon="rubout" onPress={rubOut} />

@@ -4,6 +4,7 @@ import type { ReadingTable, TableReading } from '../../job/table.ts';
 import { sentence } from '../../store/attempt.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useTable } from '../../store/useTable.ts';
+import { Later } from '../parts/Later.tsx';
 import { Words } from '../parts/Words.tsx';
 import { AddPlaces } from './AddPlaces.tsx';
 import { ComparatorLine } from './ComparatorLine.tsx';
@@ -38,16 +39,18 @@ export function Measure({ bench }: { readonly bench: Bench }) {
       {survey.readings.length > 0 && <GaugesAtHand bench={bench} />}
       <Unread table={table} />
       <Others readings={table.others} />
-      <div className="settings">
-        <TypedHow units={job.units} laid={laid} />
-        <MeasuredWith bench={bench} />
-        <ComparatorLine key={survey.plan.gauge} bench={bench} />
-        <SetupLine bench={bench} />
-        <TemperatureLine bench={bench} />
-        <AddPlaces bench={bench} />
-        {bore.kind === 'bore' && <PlanLine bench={bench} />}
-        <MoreAbout bench={bench} />
-      </div>
+      <Later>
+        <div className="settings">
+          <TypedHow units={job.units} laid={laid} />
+          <MeasuredWith bench={bench} />
+          <ComparatorLine key={survey.plan.gauge} bench={bench} />
+          <SetupLine bench={bench} />
+          <TemperatureLine bench={bench} />
+          <AddPlaces bench={bench} />
+          {bore.kind === 'bore' && <PlanLine bench={bench} />}
+          <MoreAbout bench={bench} />
+        </div>
+      </Later>
     </>
   );
 }

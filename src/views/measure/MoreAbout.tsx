@@ -14,9 +14,6 @@ import { StageLine } from './StageLine.tsx';
 export function MoreAbout({ bench }: { readonly bench: Bench }) {
   const open = usePage((page) => page.moreAbout);
   const change = usePage((page) => page.change);
-  const { job, bore, survey } = bench;
-  const gauge = gaugeOf(job.gauges, survey.plan.gauge);
-  const isBore = bore.kind === 'bore';
   return (
     <details
       className="more-about"
@@ -26,6 +23,17 @@ export function MoreAbout({ bench }: { readonly bench: Bench }) {
       <summary>
         More about this survey <span className="soft">{held(bench)}</span>
       </summary>
+      {open && <Told bench={bench} />}
+    </details>
+  );
+}
+
+function Told({ bench }: { readonly bench: Bench }) {
+  const { job, bore, survey } = bench;
+  const gauge = gaugeOf(job.gauges, survey.plan.gauge);
+  const isBore = bore.kind === 'bore';
+  return (
+    <>
       {isBore && (
         <Part head="Bushing and boss">
           <BushingPlaces job={job} bore={bore} />
@@ -47,7 +55,7 @@ export function MoreAbout({ bench }: { readonly bench: Bench }) {
         <StageLine bench={bench} />
         {isBore && <PrintSheet bench={bench} />}
       </Part>
-    </details>
+    </>
   );
 }
 

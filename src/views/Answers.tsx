@@ -1,0 +1,29 @@
+/** What follows from the readings: fetched once the table can be typed into, longer to draw, and never in its way. */
+import { memo, useEffect } from 'react';
+import type { Bench } from '../store/bench.ts';
+import { Plan } from './plan/Plan.tsx';
+import { Read } from './read/Read.tsx';
+import { Show } from './show/Show.tsx';
+
+interface AnswersProps {
+  readonly bench: Bench;
+  /** Called once the sections stand on the page. */
+  onThere(): void;
+}
+
+export const Answers = memo(function Answers({ bench, onThere }: AnswersProps) {
+  useEffect(onThere, [onThere]);
+  return (
+    <>
+      <section id="read" data-section="read" aria-labelledby="read-head">
+        <Read bench={bench} />
+      </section>
+      <section id="plan" data-section="plan" aria-labelledby="plan-head">
+        <Plan bench={bench} />
+      </section>
+      <section id="show" data-section="show" aria-labelledby="show-head">
+        <Show bench={bench} />
+      </section>
+    </>
+  );
+});
