@@ -52,10 +52,35 @@ function keepForOffline(): Plugin {
   };
 }
 
+/** Asks for the type with the page: found only by the first layout, it would have the whole page laid out twice. */
+function typeWithThePage(): Plugin {
+  return {
+    name: 'roundhand-type-with-the-page',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler(_, { bundle = {} }) {
+        const files = Object.keys(bundle).filter((name) => name.endsWith('.woff2'));
+        return files.map((name) => ({
+          tag: 'link',
+          attrs: {
+            rel: 'preload',
+            href: `/${name}`,
+            as: 'font',
+            type: 'font/woff2',
+            crossorigin: '',
+          },
+          injectTo: 'head' as const,
+        }));
+      },
+    },
+  };
+}
+
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
-  plugins: [react(), keepForOffline()],
+  plugins: [react(), typeWithThePage(), keepForOffline()],
   build: {
     outDir: '../dist',
     emptyOutDir: true,

@@ -5,18 +5,13 @@ import { usePage } from '../store/page.ts';
 import { useTheme } from '../store/theme.ts';
 import { useUnhurriedBench } from '../store/useBench.ts';
 import { Icon } from '../views/parts/Icon.tsx';
+import { whenIdle } from '../views/parts/whenIdle.ts';
 import type { Worked } from '../views/plan/worked.ts';
 import { SectionLinks } from '../views/SectionLinks.tsx';
 import { OtherBand } from '../views/scene/OtherBand.tsx';
 
-const idle = () =>
-  new Promise<void>((resolve) => {
-    // Safari has no requestIdleCallback; a turn of the clock lets the notebook paint first.
-    if ('requestIdleCallback' in window) requestIdleCallback(() => resolve(), { timeout: 1500 });
-    else setTimeout(resolve, 200);
-  });
 const Drawing = lazy(async () => {
-  await idle();
+  await whenIdle(1500);
   const { ComparedDrawing } = await import('../views/compare/ComparedDrawing.tsx');
   return { default: ComparedDrawing };
 });

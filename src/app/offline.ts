@@ -1,3 +1,8 @@
+import { whenIdle } from '../views/parts/whenIdle.ts';
+
+/** A page that never rests is kept all the same, ms. */
+const LONGEST_WAIT_MS = 3000;
+
 /**
  * Keeps the program on the device from the first visit on, so that it opens without a network.
  * Does nothing in development, nor where the browser has no service workers (a page that came over
@@ -6,12 +11,13 @@
  */
 export function registerOffline(): void {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
-  // After the page has loaded, so that keeping files never slows the first view.
-  if (document.readyState === 'complete') void register();
-  else window.addEventListener('load', () => void register(), { once: true });
+  // Once the page has loaded and rests, so that keeping files never slows the first view.
+  const register = () => void whenIdle(LONGEST_WAIT_MS).then(keepOnDevice);
+  if (document.readyState === 'complete') register();
+  else window.addEventListener('load', register, { once: true });
 }
 
-async function register(): Promise<void> {
+async function keepOnDevice(): Promise<void> {
   try {
     await navigator.serviceWorker.register(`${import.meta.env.BASE_URL}sw.js`);
   } catch {

@@ -7,13 +7,15 @@ import { usePage } from './page.ts';
 import { keptPlace } from './place.ts';
 
 export async function startBench(): Promise<void> {
-  await keeper.begin();
   const place = keptPlace();
+  const [first] = demos;
+  // A first visit opens it: it is fetched while the device is asked what it keeps.
+  if (place === null) void first?.text().catch(() => undefined);
+  await keeper.begin();
   if (place !== null && (await openKept(place.job, place.session))) return;
   for (const { id } of keeper.store.getState().jobs) {
     if (await openKept(id)) return;
   }
-  const [first] = demos;
   if (first !== undefined) await openDemo(first);
   if (jobStore.getState().job === null) usePage.getState().change({ newJob: true });
 }

@@ -2,6 +2,7 @@
 import { lazy, memo, Suspense, useCallback, useState } from 'react';
 import { useBench, useUnhurriedBench } from '../store/useBench.ts';
 import { Measure } from './measure/Measure.tsx';
+import { Later } from './parts/Later.tsx';
 import { Terms } from './terms/Terms.tsx';
 import { useNotebookPlace } from './useNotebookPlace.ts';
 
@@ -24,9 +25,11 @@ export function Notebook() {
       <section id="measure" data-section="measure" aria-labelledby="measure-head">
         <Typed bench={bench} />
       </section>
-      <Suspense fallback={<p className="opening">Fetching the rest of the notebook…</p>}>
-        <Answers bench={unhurried} onThere={onThere} />
-      </Suspense>
+      <Later>
+        <Suspense fallback={<p className="opening">Fetching the rest of the notebook…</p>}>
+          <Answers bench={unhurried} onThere={onThere} />
+        </Suspense>
+      </Later>
     </Terms>
   );
 }

@@ -35,11 +35,11 @@ export function Measure({ bench }: { readonly bench: Bench }) {
       </h2>
       {bore.kind === 'bore' ? <Facts job={job} bore={bore} /> : <PartFacts job={job} part={bore} />}
       <Readings bench={bench} laid={laid} setup={setupName(bench)} />
-      <NextLine bench={bench} />
-      {survey.readings.length > 0 && <GaugesAtHand bench={bench} />}
-      <Unread table={table} />
-      <Others readings={table.others} />
       <Later>
+        <NextLine bench={bench} />
+        {survey.readings.length > 0 && <GaugesAtHand bench={bench} />}
+        <Unread table={table} />
+        <Others readings={table.others} />
         <div className="settings">
           <TypedHow units={job.units} laid={laid} />
           <MeasuredWith bench={bench} />
