@@ -157,6 +157,24 @@ export interface Ramp {
 }
 
 export function colourRamp(steps: Steps, theme: Theme, count: number): Ramp {
+  return keptFor(ramps, `${nameOf(steps, theme)} ${count}`, () => findRamp(steps, theme, count));
+}
+
+/** Colours found before: while the size wanted is moved the steps seldom change. */
+const ramps = new Map<string, Ramp>();
+const lines = new Map<string, readonly string[]>();
+const MOST_KEPT = 16;
+
+const nameOf = ({ step, levels }: Steps, theme: Theme) => `${theme} ${step} ${levels.join(' ')}`;
+
+function keptFor<T>(kept: Map<string, T>, name: string, find: () => T): T {
+  const found = kept.get(name) ?? find();
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(name, found);
+  return found;
+}
+
+function findRamp(steps: Steps, theme: Theme, count: number): Ramp {
   const { levels, step } = steps;
   const from = (levels[0] ?? 0) - step;
   const to = (levels[levels.length - 1] ?? 0) + step;
@@ -196,7 +214,9 @@ export function difference(a: string, b: string): number {
 }
 
 /** Line colour of each level, seen against the wall's colour there. */
-export function levelColours(steps: Steps, theme: Theme): string[] {
-  const colour = colourOf(steps, theme);
-  return steps.levels.map((level) => lineOver([colour(level)], theme));
+export function levelColours(steps: Steps, theme: Theme): readonly string[] {
+  return keptFor(lines, nameOf(steps, theme), () => {
+    const colour = colourOf(steps, theme);
+    return steps.levels.map((level) => lineOver([colour(level)], theme));
+  });
 }

@@ -97,10 +97,16 @@ export function usualRange(field: Float64Array, rare = 0.01): { least: number; g
   };
 }
 
-/** The middle one of a field's known values; NaN where there are none. */
+const middles = new WeakMap<Float64Array, number>();
+
+/** The middle one of a field's known values; NaN where there are none. A field is taken to stay as it is. */
 export function middleOfField(field: Float64Array): number {
+  const found = middles.get(field);
+  if (found !== undefined) return found;
   const sorted = field.filter((value) => Number.isFinite(value)).sort();
-  return sorted[sorted.length >> 1] ?? Number.NaN;
+  const middle = sorted[sorted.length >> 1] ?? Number.NaN;
+  middles.set(field, middle);
+  return middle;
 }
 
 /** Index of the band that holds a value: 0 below the first level, levels.length above the last. */

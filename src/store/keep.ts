@@ -54,6 +54,8 @@ export interface Keeper {
   putBack(job: KeptJob): Promise<void>;
   /** To be called at the start: brings what a crash left unwritten onto the shelf, and lists what is there. */
   begin(): Promise<void>;
+  /** Writes what a handle has just been moved to, before it rests: the page may be going. */
+  settle(): void;
   /** Resolves when nothing waits to be written. */
   idle(): Promise<void>;
 }
@@ -65,6 +67,9 @@ export interface KeeperTools {
   saveJob(job: Job): string;
   now(): number;
 }
+
+/** A handle that has not moved for so long rests, ms. */
+const HANDLE_RESTS_MS = 100;
 
 export function createKeeper({ shelf, slate, bench, saveJob, now }: KeeperTools): Keeper {
   const store = createStore<KeepState>()(() => ({
@@ -90,13 +95,32 @@ export function createKeeper({ shelf, slate, bench, saveJob, now }: KeeperTools)
     }
   };
   const writer = createWriter(shelf, slate, store, refuse);
-  bench.subscribe(({ job }, before) => {
-    if (job === null || job === before.job) return;
+  const writeNow = (job: Job) =>
     writer.write({ id: job.id, title: job.title, changed: now(), text: saveJob(job) });
+  // What is typed is written at once; where a handle passes by, only the place where it rests.
+  let passing: { readonly job: Job; readonly timer: ReturnType<typeof setTimeout> } | null = null;
+  const settle = () => {
+    if (passing === null) return;
+    const { job, timer } = passing;
+    clearTimeout(timer);
+    passing = null;
+    writeNow(job);
+  };
+  bench.subscribe(({ job, mark }, before) => {
+    if (job === null || job === before.job) return;
+    if (passing !== null && passing.job.id !== job.id) settle();
+    if (passing !== null) clearTimeout(passing.timer);
+    passing = null;
+    if (mark === null) writeNow(job);
+    else passing = { job, timer: setTimeout(settle, HANDLE_RESTS_MS) };
   });
   return {
     store,
-    idle: writer.idle,
+    settle,
+    async idle() {
+      settle();
+      await writer.idle();
+    },
     read: (id) => guarded(() => shelf.read(id)),
     async begin() {
       const left = unwritten(slate);

@@ -13,6 +13,9 @@ export const keeper = createKeeper({
   now: Date.now,
 });
 
+addEventListener('pagehide', keeper.settle);
+document.addEventListener('visibilitychange', keeper.settle);
+
 /** Asks the browser once, at the first edit, not to clear what it keeps; it may say no. */
 const stop = jobStore.subscribe((state) => {
   if (state.earlier.length === 0 || typeof navigator.storage?.persist !== 'function') return;

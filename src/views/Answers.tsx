@@ -1,6 +1,7 @@
 /** What follows from the readings: fetched once the table can be typed into, longer to draw, and never in its way. */
 import { memo, useEffect } from 'react';
 import type { Bench } from '../store/bench.ts';
+import { useRested } from '../store/useRested.ts';
 import { Plan } from './plan/Plan.tsx';
 import { Read } from './read/Read.tsx';
 import { Show } from './show/Show.tsx';
@@ -11,7 +12,10 @@ interface AnswersProps {
   onThere(): void;
 }
 
+const Shown = memo(Show);
+
 export const Answers = memo(function Answers({ bench, onThere }: AnswersProps) {
+  const rested = useRested(bench);
   useEffect(onThere, [onThere]);
   return (
     <>
@@ -22,7 +26,7 @@ export const Answers = memo(function Answers({ bench, onThere }: AnswersProps) {
         <Plan bench={bench} />
       </section>
       <section id="show" data-section="show" aria-labelledby="show-head">
-        <Show bench={bench} />
+        <Shown bench={rested} />
       </section>
     </>
   );

@@ -63,6 +63,28 @@ describe('keeping jobs', () => {
     expect(state.writes).toBe(2);
   });
 
+  test('where a handle passes by nothing is written; where it rests, or the page goes, it is', async () => {
+    const { store, keeper, jobs, state, finishOne } = bench();
+    store.getState().put(benchJob('a', 'start'));
+    finishOne();
+    await keeper.idle();
+    for (const title of ['1', '2', '3']) store.getState().edit(retitled(title), 'handle');
+    expect(state.writes).toBe(1);
+    keeper.settle();
+    expect(state.writes).toBe(2);
+    finishOne();
+    await keeper.idle();
+    expect(JSON.parse(jobs.get('a')!.text).title).toBe('3');
+    store.getState().edit(retitled('4'), 'handle');
+    await expect.poll(() => state.writes).toBe(3);
+    finishOne();
+    await keeper.idle();
+    expect(JSON.parse(jobs.get('a')!.text).title).toBe('4');
+    store.getState().edit(retitled('5'), 'handle');
+    store.getState().edit(retitled('typed'));
+    expect(state.writes).toBe(4);
+  });
+
   test('an undo is kept like an edit', async () => {
     const { store, keeper, jobs, finishOne } = bench();
     store.getState().put(benchJob('a', 'start'));

@@ -1,6 +1,7 @@
 /** Plan: the target, what to take off where, and what must be known before any heat. */
-import { lazy, Suspense } from 'react';
+import { lazy, memo, Suspense, useMemo } from 'react';
 import type { Bench } from '../../store/bench.ts';
+import { useRested } from '../../store/useRested.ts';
 import { Amounts } from './Amounts.tsx';
 import { AssumedSide } from './AssumedSide.tsx';
 import { CentreChoice } from './CentreChoice.tsx';
@@ -25,13 +26,22 @@ export function Plan({ bench }: { readonly bench: Bench }) {
       ) : boreSeen === null || surveySeen === null ? (
         <p className="soft">Working it out…</p>
       ) : (
-        <Planned {...bench} boreSeen={boreSeen} surveySeen={surveySeen} />
+        <Planned {...{ bench, boreSeen, surveySeen }} />
       )}
     </>
   );
 }
 
-function Planned(bench: Worked) {
+interface PlannedProps extends Pick<Worked, 'boreSeen' | 'surveySeen'> {
+  readonly bench: Bench;
+}
+
+function Planned({ bench: seen, boreSeen, surveySeen }: PlannedProps) {
+  const bench = useMemo<Worked>(
+    () => ({ ...seen, boreSeen, surveySeen }),
+    [seen, boreSeen, surveySeen],
+  );
+  const rested = useRested(bench);
   const { surface, target, removal } = bench.surveySeen;
   if (surface === null) {
     return <p className="soft">The plan follows the first readings that can be used.</p>;
@@ -54,6 +64,15 @@ function Planned(bench: Worked) {
       {target.assumed !== null && <AssumedSide bench={bench} />}
       <Amounts bench={bench} removal={removal} surface={surface} />
       <Zones bench={bench} />
+      <Mending bench={rested} />
+    </>
+  );
+}
+
+/** Pass by pass and way by way: too much to follow the handle of the size at every step. */
+const Mending = memo(function Mending({ bench }: { readonly bench: Worked }) {
+  return (
+    <>
       <Suspense fallback={<div style={{ minHeight: '30rem' }} />}>
         <Passes bench={bench} />
       </Suspense>
@@ -63,4 +82,4 @@ function Planned(bench: Worked) {
       </Suspense>
     </>
   );
-}
+});

@@ -32,6 +32,8 @@ interface Props {
 }
 
 const Still = memo(TradeOffChart);
+const StillKey = memo(Key);
+const StillTable = memo(SizesTable);
 
 export default function TradeOff({ bench, onChoose }: Props) {
   const { job, bore, survey, surveySeen } = bench;
@@ -62,8 +64,8 @@ export default function TradeOff({ bench, onChoose }: Props) {
             <Handle {...{ figure, frame, theme, chosen, onChoose }} />
           </div>
           <SizeWords bench={bench} />
-          <Key figure={figure} />
-          <SizesTable figure={figure} />
+          <StillKey figure={figure} />
+          <StillTable figure={figure} />
         </>
       )}
     </div>
