@@ -104,7 +104,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**'],
     // Two slow cores shared with other work: a limit for tests that hang, not for slow ones.
-    testTimeout: 60_000,
+    testTimeout: 240_000,
     coverage: { provider: 'v8', include: ['src/**/*.{ts,tsx}'], reporter: ['text', 'html'] },
   },
 });

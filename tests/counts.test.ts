@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countPlaywright, countVitest, NONE_RAN } from './counts.ts';
+import { countPlaywright, countVitest, NONE_RAN, vitestFaults } from './counts.ts';
 
 const vitest = (over: object) => ({
   numPassedTests: 0,
@@ -36,6 +36,31 @@ describe('the closing count', () => {
     const testResults = [{ status: 'failed', assertionResults: [] }];
     expect(countVitest(vitest({ numPassedTests: 4, testResults })).failed).toBe(1);
     expect(countPlaywright(playwright({ expected: 4 }, [new Error('no server')])).failed).toBe(1);
+  });
+
+  it('names each test that did not pass, and why', () => {
+    const ended = (fullName: string, status: string, ...failureMessages: string[]) => ({
+      fullName,
+      status,
+      failureMessages,
+    });
+    const testResults = [
+      {
+        name: 'a.test.ts',
+        status: 'failed',
+        assertionResults: [
+          ended('sums', 'passed'),
+          ended('rounds', 'failed', 'expected 1 to be 2\n  at a line'),
+          ended('waits', 'skipped'),
+        ],
+      },
+      { name: 'b.test.ts', status: 'failed', message: 'no such module', assertionResults: [] },
+    ];
+    expect(vitestFaults(vitest({ testResults }))).toEqual([
+      'a.test.ts > rounds: expected 1 to be 2',
+      'a.test.ts > waits: skipped',
+      'b.test.ts > the file: no such module',
+    ]);
   });
 
   it('takes a run without tests for a failure', () => {

@@ -12,7 +12,12 @@ interface VitestReport {
   readonly numFailedTests: number;
   readonly numPendingTests: number;
   readonly numTodoTests: number;
-  readonly testResults: readonly { status: string; assertionResults: readonly unknown[] }[];
+  readonly testResults: readonly {
+    name: string;
+    status: string;
+    message?: string;
+    assertionResults: readonly { fullName: string; status: string; failureMessages: string[] }[];
+  }[];
 }
 
 interface PlaywrightReport {
@@ -29,6 +34,19 @@ export function countVitest(report: unknown): Tally {
   );
   const failed = numFailedTests + numPendingTests + numTodoTests + broken.length;
   return orNone({ passed: numPassedTests, failed });
+}
+
+/** A line for each test that did not pass, with the first line of why; for a file that broke, its own. */
+export function vitestFaults(report: unknown): string[] {
+  return (report as VitestReport).testResults.flatMap(
+    ({ name, status, message = '', assertionResults }) => {
+      const line = (what: string, why = '') => `${name} > ${what}: ${why.split('\n')[0]}`;
+      if (status === 'failed' && assertionResults.length === 0) return [line('the file', message)];
+      return assertionResults
+        .filter((one) => one.status !== 'passed')
+        .map((one) => line(one.fullName, one.failureMessages[0] ?? one.status));
+    },
+  );
 }
 
 /** Skipped and flaky tests are failures here; so are errors outside any test. */

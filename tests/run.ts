@@ -7,10 +7,13 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join, resolve } from 'node:path';
 import { findBrowser } from './browser/findBrowser.ts';
-import { countPlaywright, countVitest, NONE_RAN, type Tally } from './counts.ts';
+import { countPlaywright, countVitest, NONE_RAN, type Tally, vitestFaults } from './counts.ts';
 
 const ROOT = resolve(import.meta.dirname, '..');
 const reports = mkdtempSync(join(tmpdir(), 'roundhand-test-'));
+
+/** A line for each check that failed, said again at the end: a long run's beginning is scrolled away. */
+const faults: string[] = [];
 
 function run(title: string, command: string, env: Record<string, string> = {}): boolean {
   console.log(`\n== ${title}: ${command}`);
@@ -26,7 +29,9 @@ function run(title: string, command: string, env: Record<string, string> = {}): 
 }
 
 function single(title: string, command: string): Tally {
-  return run(title, command) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+  if (run(title, command)) return { passed: 1, failed: 0 };
+  faults.push(`${title}: ${command}`);
+  return { passed: 0, failed: 1 };
 }
 
 /** Runs a test runner and reads its report; a run that ends badly is never counted as clean. */
@@ -42,7 +47,10 @@ function vitest(): Tally {
   return counted(
     'vitest',
     (file) => run('unit', `${command} --outputFile.json="${file}"`),
-    countVitest,
+    (report) => {
+      faults.push(...vitestFaults(report));
+      return countVitest(report);
+    },
   );
 }
 
@@ -82,5 +90,6 @@ const tallies = all();
 rmSync(reports, { recursive: true, force: true });
 const passed = tallies.reduce((sum, tally) => sum + tally.passed, 0);
 const failed = tallies.reduce((sum, tally) => sum + tally.failed, 0);
+if (faults.length > 0) console.log(`\nFailed:\n${faults.map((fault) => `  ${fault}`).join('\n')}`);
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed > 0 ? 1 : 0;

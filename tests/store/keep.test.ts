@@ -76,7 +76,7 @@ describe('keeping jobs', () => {
     await keeper.idle();
     expect(JSON.parse(jobs.get('a')!.text).title).toBe('3');
     store.getState().edit(retitled('4'), 'handle');
-    await expect.poll(() => state.writes).toBe(3);
+    await expect.poll(() => state.writes, { timeout: 20_000 }).toBe(3);
     finishOne();
     await keeper.idle();
     expect(JSON.parse(jobs.get('a')!.text).title).toBe('4');
