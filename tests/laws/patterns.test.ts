@@ -194,7 +194,7 @@ describe('a round bore', () => {
     ['diameters and the wall', FIVE, [PAIRS, WALL]],
   ];
 
-  it('bears no name in 95 of 100 surveys or more', { timeout: 120_000 }, () => {
+  it('bears no name in 95 of 100 surveys or more', { timeout: 240_000 }, () => {
     const said = surveys.flatMap(([kind, depths, takes]) =>
       SEEDS.map(
         (seed) =>
