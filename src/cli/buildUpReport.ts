@@ -9,6 +9,7 @@ import { weldStage, weldWords } from '../figures/weldWords.ts';
 import { hotWork } from '../job/safety.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { degrees, HeatSchema, heatReport, LogSchema, logReport, orNull } from './heatReport.ts';
 
 const Num = v.nullable(v.number());
 const Span = v.strictObject({ least: Num, most: Num });
@@ -93,8 +94,22 @@ const WeldSchema = v.strictObject({
   toBuy: v.number(),
   /** Share of the seat lower than finished size and allowance. */
   lowShare: Num,
+  /** Places lower than that: peak per side, deposit, and where. */
+  low: v.array(
+    v.strictObject({
+      peak: v.number(),
+      give: v.number(),
+      clock: v.number(),
+      depth: v.number(),
+      volume: v.number(),
+      mass: v.number(),
+      layers: v.number(),
+    }),
+  ),
   /** Null while a question on heat is open or stops it. */
   steps: v.nullable(v.strictObject({ words: Words, orderClocks: v.array(v.number()) })),
+  /** Percent; null while nothing tells it. */
+  carbonEquivalent: Num,
   /** °C; null while the carbon equivalent is not given. */
   preheat: v.nullable(Span),
 });
@@ -108,6 +123,9 @@ const Washers = v.strictObject({
 export const BuildUpSchema = v.strictObject({
   /** Null where no place is worth a squeeze. */
   squeeze: v.nullable(SqueezeSchema),
+  /** What the squeeze before this survey brought, or the one after it; null: none was planned. */
+  heat: v.nullable(HeatSchema),
+  squeezeLog: LogSchema,
   /** Null where nothing is over the target. */
   shims: v.nullable(ShimsSchema),
   weld: WeldSchema,
@@ -133,8 +151,10 @@ export function buildUpFinder(job: Job, shop: Shop | null): FindBuildUp {
   return (bore, survey) => {
     const found = buildUpOfSurvey(job, bore, survey, shop);
     if (found === null) return null;
-    const { squeeze, shims, rims } = found;
+    const { squeeze, heat, shims, rims } = found;
     return {
+      heat: heat && heatReport(heat, survey, job.units),
+      squeezeLog: logReport(found),
       squeeze: squeeze && squeezeReport(squeeze, found, survey, job.units, open),
       shims: shims && shimsReport(shims, found, job.units),
       weld: weldReport(found, stageOf(job, bore, survey), survey, bore, job.units, open),
@@ -230,22 +250,24 @@ function weldReport(
   units: Units,
   open: boolean,
 ): Told<typeof WeldSchema> {
-  const { deposit, lowShare, order, preheat } = found.weld;
+  const { deposit, low, lowShare, order, equivalent, preheat } = found.weld;
   const words = weldWords(found, weldStage(survey, stage), bore.facts.length.mm, units);
   return {
     words: [...words.metal, ...words.low],
     allowance: found.facts.weld.allowance.mm,
     ...deposit,
     lowShare: orNull(lowShare),
+    low: low.map(({ peak, give, theta, z, volume, mass, layers }) => ({
+      peak,
+      give,
+      clock: degrees(theta),
+      depth: z,
+      volume,
+      mass,
+      layers,
+    })),
+    carbonEquivalent: orNull(equivalent),
     steps: open ? { words: [...words.steps], orderClocks: order.map(degrees) } : null,
     preheat: preheat && { least: preheat.least, most: orNull(preheat.most) },
   };
-}
-
-function orNull(value: number): number | null {
-  return Number.isFinite(value) ? value : null;
-}
-
-function degrees(theta: number): number {
-  return (theta * 180) / Math.PI;
 }

@@ -1,12 +1,13 @@
 /** The chosen way of squeezing, shimming or welding, and the rim faces, as lines of the report for people. */
-import { buildUpOfSurvey } from '../evaluate/buildUp.ts';
+import { type BuildUp, buildUpOfSurvey } from '../evaluate/buildUp.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { heatWords, logWords } from '../figures/heatWords.ts';
 import { rimWords } from '../figures/rimWords.ts';
 import { NO_SHIMS, shimWords } from '../figures/shimWords.ts';
-import { NO_SQUEEZE, squeezeWords } from '../figures/squeezeWords.ts';
+import { giveOf, NO_SQUEEZE, squeezeWords } from '../figures/squeezeWords.ts';
 import { weldStage, weldWords } from '../figures/weldWords.ts';
 import { HEAT_RULES, heatCautions, hotWork } from '../job/safety.ts';
-import type { Job } from '../job/schema.ts';
+import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 
 export interface Part {
@@ -36,7 +37,10 @@ export function buildUpParts(
       return `Measure cold, ${depth} deep, and expect ${ranges} ${job.units} across.`;
     });
     const lines = words && [...words.ends, ...hot([...words.steps, ...cold])];
-    parts.push({ head: 'Squeeze with heat', lines: lines ?? [NO_SQUEEZE] });
+    parts.push({
+      head: 'Squeeze with heat',
+      lines: [...(lines ?? [NO_SQUEEZE]), ...broughtLines(found, survey, job.units)],
+    });
   }
   if (way === 'shim') {
     const { shims } = found;
@@ -55,6 +59,22 @@ export function buildUpParts(
   }
   const rims = found.rims.flatMap((rim) => rimWords(rim, job.units));
   return rims.length === 0 ? parts : [...parts, { head: 'Rim faces', lines: rims }];
+}
+
+/** What was measured after a squeeze, and what the shop's log of them teaches. */
+function broughtLines(found: BuildUp, survey: SurveyEvaluation, units: Units): string[] {
+  const words = found.heat?.brought && heatWords(found.heat, giveOf(survey), units);
+  const pairs = words?.pairs.map(
+    ({ pair, before, after, closed }) => `${pair} ${before} to ${after}, closed by ${closed}`,
+  );
+  const logged = logWords(found);
+  return [
+    ...(words ? [words.where, ...words.brought] : []),
+    ...(pairs === undefined || pairs.length === 0
+      ? []
+      : [`By clock position, ${units} across: ${pairs.join('; ')}.`]),
+    ...(logged === '' ? [] : [logged]),
+  ];
 }
 
 /** Steps with heat and their cautions once every question is answered; before that, what stands in the way. */

@@ -1,45 +1,30 @@
 /** Squeezing, shimming and welding one bore, and washers on its rims: worked out on demand, from one survey. */
+import { springShares, upsetShares } from '../assembly/learned.ts';
 import { type Rim, rimOf } from '../assembly/rim.ts';
-import {
-  type Deposit,
-  depositOf,
-  ELECTRODES,
-  type Preheat,
-  preheatOf,
-  skipOrder,
-} from '../assembly/weld.ts';
-import { cellShares, SEATED, wallPlaces } from '../bore/removal.ts';
-import type { Field, Removal, WearSurface, Zone } from '../bore/types.ts';
-import { findZones } from '../bore/zones.ts';
+import { wallPlaces } from '../bore/removal.ts';
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
 import { type MendingFacts, mendingFacts } from '../job/mendingFacts.ts';
-import type { Job } from '../job/schema.ts';
+import type { Feature, Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { type HeatDone, heatDone } from './heatDone.ts';
 import { type Shims, shimsOf } from './shims.ts';
 import { type Squeeze, squeezeOf } from './squeeze.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
+import { type Weld, weldOf } from './weld.ts';
 import type { WithTarget } from './withTarget.ts';
 
 export interface BuildUp {
   readonly facts: MendingFacts;
   /** Null where no place is so large that a squeeze is worth a heat. */
   readonly squeeze: Squeeze | null;
+  /** What the squeeze before this survey brought, or the one after it; null where none was worth a heat. */
+  readonly heat: HeatDone | null;
+  /** How many logged squeezes tell of springback, and of how far the mean draws in. */
+  readonly learned: { readonly springs: number; readonly upset: number };
   /** Null where nothing is over the target. */
   readonly shims: Shims | null;
   readonly weld: Weld;
   readonly rims: readonly { readonly face: 'A' | 'B'; readonly rim: Rim }[];
-}
-
-export interface Weld {
-  readonly deposit: Deposit;
-  /** Places lower than finished size and allowance, as they are in this survey. */
-  readonly low: readonly Zone[];
-  /** Share of the seat that is lower, 0 to 1. */
-  readonly lowShare: number;
-  /** Stringers of the first layer in the order of welding, by clock position. */
-  readonly order: readonly number[];
-  /** Null while the carbon equivalent is not given. */
-  readonly preheat: Preheat | null;
 }
 
 /** @returns null where the job holds no such survey, or it has no target */
@@ -60,14 +45,19 @@ export function buildUpOfSurvey(
   shop: Shop | null,
 ): BuildUp | null {
   const feature = job.features.find(({ id }) => id === bore.id);
-  const { surface, target, removal } = survey;
-  if (feature === undefined || surface === null || target === null || removal === null) return null;
+  if (feature === undefined) return null;
   const facts = mendingFacts(job, feature, shop);
-  const places = wallPlaces(surface, bore.facts.seats, bore.facts.keepouts);
-  const worked = { bore, survey, surface, target, removal, facts, places };
+  const worked = workedOf(bore, survey, facts);
+  if (worked === null) return null;
+  const squeeze = squeezeOf(worked);
   return {
     facts,
-    squeeze: squeezeOf(worked),
+    squeeze,
+    heat: heatOf(worked, squeeze, feature),
+    learned: {
+      springs: springShares(facts.squeeze.log).length,
+      upset: upsetShares(facts.squeeze.log).length,
+    },
     shims: shimsOf(worked),
     weld: weldOf(worked),
     rims: facts.rims.flatMap(({ face, readings, standOut }) => {
@@ -77,55 +67,31 @@ export function buildUpOfSurvey(
   };
 }
 
-function weldOf({ bore, surface, removal, facts, places }: WithTarget): Weld {
-  const { grid, mean } = surface;
-  const { allowance, over, electrode, beadHeight, beadWidth, overlap, carbon } = facts.weld;
-  const wanted = removal.deviation.map((e, k) => {
-    if (places[k] !== SEATED) return Number.NaN;
-    return over === 'low' && !(e > 0) ? 0 : Math.max(0, e + allowance.mm);
-  });
-  const shares = cellShares(grid);
-  const share = mean.map((_, k) => shares[Math.floor(k / grid.theta.length)]!);
-  const deposit = depositOf({
-    thickness: wanted,
-    radius: mean,
-    share,
-    run: seatDepth(bore, surface),
-    bead: { height: beadHeight.mm, width: beadWidth.mm, overlap: overlap.value / 100 },
-    electrode: ELECTRODES.find(({ core }) => core === electrode) ?? ELECTRODES[1]!,
-  });
-  const order = skipOrder(deposit.stringers);
-  return {
-    deposit,
-    ...stillLow(surface, removal, wanted),
-    order: order.map((place) => (2 * Math.PI * place) / deposit.stringers),
-    preheat: preheatOf(carbon),
-  };
+function workedOf(
+  bore: BoreEvaluation,
+  survey: SurveyEvaluation,
+  facts: MendingFacts,
+): WithTarget | null {
+  const { surface, target, removal } = survey;
+  if (surface === null || target === null || removal === null) return null;
+  const places = wallPlaces(surface, bore.facts.seats, bore.facts.keepouts);
+  return { bore, survey, surface, target, removal, facts, places };
 }
 
-function stillLow(
-  surface: WearSurface,
-  removal: Removal,
-  wanted: Field,
-): Pick<Weld, 'low' | 'lowShare'> {
-  const low = wanted.map((t) => (t > 0 ? t : Number.NEGATIVE_INFINITY));
-  const none = wanted.map((t) => (Number.isNaN(t) ? Number.NaN : 0));
-  const shares = cellShares(surface.grid);
-  let [all, lower] = [0, 0];
-  wanted.forEach((t, k) => {
-    if (Number.isNaN(t)) return;
-    const share = shares[Math.floor(k / surface.grid.theta.length)]!;
-    all += share;
-    if (t > 0) lower += share;
-  });
-  return {
-    low: findZones(surface, { ...removal, deviation: low, likely: none }),
-    lowShare: all > 0 ? lower / all : Number.NaN,
+/** A survey after squeezing tells of the squeeze before it; any other of the one that follows, where it was measured. */
+function heatOf(worked: WithTarget, squeeze: Squeeze | null, feature: Feature): HeatDone | null {
+  const { bore, survey, facts } = worked;
+  const at = bore.surveys.findIndex(({ id }) => id === survey.id);
+  const isAfter = (place: number) =>
+    feature.surveys.find(({ id }) => id === bore.surveys[place]?.id)?.stage === 'after-squeezing';
+  const measured = (place: number) => {
+    const { name, surface } = bore.surveys[place]!;
+    return surface && { name, surface };
   };
-}
-
-/** Depth that bushings sit on, mm. */
-function seatDepth({ facts }: BoreEvaluation, { grid }: WearSurface): number {
-  const length = grid.z[grid.z.length - 1]!;
-  return facts.seats.reduce((sum, { from, to }) => sum + Math.min(to, length) - from, 0);
+  if (isAfter(at) && at > 0) {
+    const before = workedOf(bore, bore.surveys[at - 1]!, facts);
+    const planned = before && squeezeOf(before);
+    return before && planned && heatDone(before, planned, measured(at));
+  }
+  return squeeze && heatDone(worked, squeeze, isAfter(at + 1) ? measured(at + 1) : null);
 }

@@ -43,8 +43,7 @@ export function squeezeWords(
   survey: SurveyEvaluation,
   units: Units,
 ): SqueezeWords {
-  const give = Math.max(0, ...survey.sections.map((s) => s.give).filter((g) => g > 0));
-  const text = written(units, give);
+  const text = written(units, giveOf(survey));
   return {
     ends: endsWords(squeeze, given.under.mm, text, units),
     steps: stepWords(squeeze, given, text, units),
@@ -55,6 +54,11 @@ export function squeezeWords(
       range: `${text.bare(least)} to ${text.bare(most)}`,
     })),
   };
+}
+
+/** The widest give-or-take of a diameter, across, mm; 0: none is known. */
+export function giveOf({ sections }: SurveyEvaluation): number {
+  return Math.max(0, ...sections.map(({ give }) => give).filter((give) => give > 0));
 }
 
 function endsWords(

@@ -23,7 +23,7 @@ export function weldWords(
 ): WeldWords {
   return {
     metal: metalWords(weld, facts.weld, units),
-    steps: stepWords(weld, facts.weld.carbon),
+    steps: stepWords(weld, facts.weld.steel.known),
     low: stage === 'built-up' ? lowWords(weld, facts.weld.allowance.mm, length, units) : [],
   };
 }
@@ -57,16 +57,27 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
+/** Of the International Institute of Welding, as in EN 1011-2 and AWS D1.1. */
+const FORMULA =
+  'the carbon equivalent C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15 (International Institute of Welding)';
+const BANDS =
+  'below 0.40 % none where it is thin, to 0.45 % 100 °C, to 0.60 % 150 to 200 °C, above that more than 200 °C and slow cooling, as commonly published.';
+const FIRST =
+  'The code’s own table, the mill sheet and the filler maker come first, and thick or stiff parts want more.';
+
 /** Stringers named before "and so on". */
 const NAMED = 12;
 
-function stepWords({ order, preheat }: BuildUp['weld'], carbon: number): string[] {
+function stepWords(
+  { order, preheat, equivalent }: BuildUp['weld'],
+  known: BuildUp['facts']['weld']['steel']['known'],
+): string[] {
   const hours = order
     .slice(0, NAMED)
     .map((theta) => hourText((Math.round((theta * 24) / Math.PI) * Math.PI) / 24));
   const rest = order.length > NAMED ? ' and so on round' : '';
   return [
-    preheatWords(preheat, carbon),
+    preheatWords(preheat, equivalent, known),
     `Stringers along the axis, skipping round the clock to spread the pull: ${hours.join(', ')}${rest}, seen from face A. Restart on the bead before, never in a crater; clean every bead to bright metal.`,
     'Low-hydrogen electrodes from a dry oven or a fresh tin. Keep the grease hole and the faces clear of spatter.',
     'Let it cool slowly under a blanket, never in water or wind. The bore closes and goes oval: assume nothing of its shape, and measure every place cold.',
@@ -74,11 +85,17 @@ function stepWords({ order, preheat }: BuildUp['weld'], carbon: number): string[
   ];
 }
 
-function preheatWords(preheat: BuildUp['weld']['preheat'], carbon: number): string {
-  const first =
-    'The code’s own table, the mill sheet and the filler maker come first, and thick or stiff parts want more.';
+function preheatWords(
+  preheat: BuildUp['weld']['preheat'],
+  equivalent: number,
+  known: BuildUp['facts']['weld']['steel']['known'],
+): string {
   if (preheat === null) {
-    return `Preheat goes by the carbon equivalent, C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15 from the mill sheet: below 0.40 % none where it is thin, to 0.45 % 100 °C, to 0.60 % 150 to 200 °C, above that more than 200 °C and slow cooling. ${first}`;
+    const why =
+      known === 'nothing'
+        ? 'What the steel is made of is not known'
+        : 'The carbon equivalent is not told yet';
+    return `${why}: have it tested, or take the careful side, which is 150 to 200 °C (300 to 390 °F) of preheat, low-hydrogen electrodes and slow cooling (judgement), by a written procedure of a welder who answers for it and by the local code. Once it is known, preheat goes by ${FORMULA}: ${BANDS} ${FIRST}`;
   }
   const heat =
     preheat.least === 0
@@ -88,7 +105,8 @@ function preheatWords(preheat: BuildUp['weld']['preheat'], carbon: number): stri
         : preheat.most > preheat.least
           ? `${both(preheat.least)} to ${both(preheat.most)}`
           : `about ${both(preheat.least)}`;
-  return `Preheat at a carbon equivalent of ${carbon.toFixed(2)} %: ${heat}, as commonly published. ${first}`;
+  const from = known === 'parts' ? `, by ${FORMULA}` : '';
+  return `Preheat at a carbon equivalent of ${equivalent.toFixed(2)} %${from}: ${heat}, as commonly published. ${FIRST}`;
 }
 
 function both(celsius: number): string {
@@ -110,7 +128,7 @@ function lowWords(
     `${share} % of the seat is lower than the finished size and ${over}: it would not clean up.`,
     ...low.map((zone) => {
       const { where, amount } = zoneWords(zone, length, units);
-      return `${where}: ${amount} too low at the worst place.`;
+      return `${where}: ${amount} too low at the worst place; ${grams(zone.mass)} of weld in ${counted(zone.layers, 'layer', 'layers')}.`;
     }),
   ];
 }

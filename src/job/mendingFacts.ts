@@ -4,7 +4,15 @@
  */
 import { clockTheta } from './clock.ts';
 import type { Known } from './facts.ts';
-import type { Decisions, Feature, Job, Typed, Units, WayFigure } from './schema.ts';
+import {
+  type Decisions,
+  type Feature,
+  type Job,
+  SteelPart,
+  type Typed,
+  type Units,
+  type WayFigure,
+} from './schema.ts';
 import type { Shop } from './shop.ts';
 import { lengthMm, MM_PER_INCH } from './units.ts';
 import { usualStock, wayFigureMm } from './wayFigures.ts';
@@ -24,7 +32,11 @@ export interface MendingFacts {
     readonly heat: Stated;
     /** MPa. */
     readonly yield: Stated;
+    /** What was done and measured cold, across, mm; NaN: not said. */
+    readonly done: { readonly moved: number; readonly along: number; readonly between: number };
     readonly log: readonly {
+      readonly when: string;
+      readonly note: string;
       readonly asked: number;
       readonly came: number;
       readonly meanBefore: number;
@@ -51,14 +63,20 @@ export interface MendingFacts {
     readonly beadWidth: Known;
     /** Percent. */
     readonly overlap: Stated;
-    /** Percent; NaN: not known. */
-    readonly carbon: number;
+    readonly steel: SteelFacts;
   };
   readonly rims: readonly {
     readonly face: 'A' | 'B';
     readonly readings: readonly { readonly theta: number; readonly below: number }[];
     readonly standOut: number;
   }[];
+}
+
+/** What of the steel is known: percent by weight, NaN where not stated. */
+export interface SteelFacts {
+  readonly known: 'equivalent' | 'parts' | 'nothing';
+  readonly carbon: number;
+  readonly parts: Readonly<Record<SteelPart, number>>;
 }
 
 type Usual = Readonly<Record<Units, string>>;
@@ -120,7 +138,14 @@ export function mendingFacts(job: Job, feature: Feature, shop: Shop | null): Men
       },
       heat: heatOf(squeeze),
       yield: stated(squeeze.yield, USUAL_YIELD),
-      log: (shop?.squeezes ?? []).map(({ asked, came, meanBefore, meanAfter }) => ({
+      done: {
+        moved: lengthMm(squeeze.moved),
+        along: lengthMm(squeeze.along),
+        between: lengthMm(squeeze.between),
+      },
+      log: (shop?.squeezes ?? []).map(({ when, note, asked, came, meanBefore, meanAfter }) => ({
+        when,
+        note,
         asked: lengthMm(asked),
         came: lengthMm(came),
         meanBefore: lengthMm(meanBefore),
@@ -146,9 +171,18 @@ export function mendingFacts(job: Job, feature: Feature, shop: Shop | null): Men
       beadHeight: aboveNone(known(weld.beadHeight, 'beadHeight'), 'beadHeight', job.units),
       beadWidth: aboveNone(known(weld.beadWidth, 'beadWidth'), 'beadWidth', job.units),
       overlap: within(stated(weld.overlap, USUAL_OVERLAP), 0, 90, USUAL_OVERLAP),
-      carbon: numberOf(weld.carbon),
+      steel: steelOf(weld),
     },
     rims: rimsOf(feature),
+  };
+}
+
+function steelOf({ known, carbon, steel = {} }: NonNullable<Decisions['weld']>): SteelFacts {
+  const parts = SteelPart.options.map((part) => [part, numberOf(steel[part])] as const);
+  return {
+    known: known ?? (numberOf(carbon) > 0 ? 'equivalent' : 'nothing'),
+    carbon: numberOf(carbon),
+    parts: Object.fromEntries(parts) as Record<SteelPart, number>,
   };
 }
 

@@ -5,40 +5,20 @@
  * `units.ts`, when a job is evaluated. Nothing computed is stored, except what was issued to the bench.
  */
 import * as v from 'valibot';
+import { Shim, Squeeze, Weld } from './mendingSchema.ts';
+import { MOST, Typed, text } from './typed.ts';
+
+export { SteelPart } from './mendingSchema.ts';
+export { MOST, Typed, Unit } from './typed.ts';
 
 export const JOB_FORMAT = 'roundhand-job';
 export const JOB_VERSION = 1;
 
-/** The most that a job holds: letters in a text, entries in a list. Edits keep within it. */
-export const MOST = {
-  typed: 40,
-  clock: 20,
-  name: 200,
-  note: 4000,
-  clocks: 720,
-  depths: 500,
-  readings: 20000,
-  outside: 3,
-  bushings: 2,
-  pinPlaces: 9,
-  rim: 48,
-  features: 40,
-} as const;
-
-const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
 const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 const Name = text(MOST.name);
 const Note = text(MOST.note);
 /** JSON can spell 1e999, which is read as infinity and could not be written again. */
 const Finite = v.pipe(v.number(), v.finite());
-
-/** `thou` counts 0.001 in over (+) or under (-) the nominal diameter when it stands on a reading. */
-export const Unit = v.picklist(['in', 'thou', 'mm']);
-export type Unit = v.InferOutput<typeof Unit>;
-
-/** A length as it was typed: `{ text: '2 1/2', unit: 'in' }`. An empty text is "not given". */
-export const Typed = v.strictObject({ text: text(MOST.typed), unit: Unit });
-export type Typed = v.InferOutput<typeof Typed>;
 
 /** Clock position as typed: hours `4:30`, or degrees with a `d`, `135d`. Face A's clock unless a face says B. */
 const Clock = text(MOST.clock);
@@ -273,38 +253,9 @@ export const Decisions = v.strictObject({
     }),
   ),
   /** Figures of the ways that add metal or move it; what is left out is the usual figure, shown and editable. */
-  squeeze: v.optional(
-    v.strictObject({
-      heat: v.optional(v.strictObject({ text: text(20), unit: v.picklist(['C', 'F']) })),
-      /** Yield strength at 20 degrees Celsius, MPa. */
-      yield: v.optional(text(20)),
-    }),
-  ),
-  shim: v.optional(
-    v.strictObject({
-      /** Diameter to which the bore is, or is to be, ground round. */
-      round: v.optional(Typed),
-      /** Left between the butted ends of a strip. */
-      gap: v.optional(Typed),
-      /** How far the stack may miss what is wanted, per side. */
-      miss: v.optional(Typed),
-      /** Tabs at the mouth, bent out over the rim; 0: none. */
-      tab: v.optional(Typed),
-    }),
-  ),
-  weld: v.optional(
-    v.strictObject({
-      over: v.optional(v.picklist(['seat', 'low'])),
-      /** Core of the electrode, mm. */
-      electrode: v.optional(v.picklist(['2.5', '3.2', '4.0'])),
-      beadHeight: v.optional(Typed),
-      beadWidth: v.optional(Typed),
-      /** Share of a bead that lies on the one before it, percent. */
-      overlap: v.optional(text(20)),
-      /** Carbon equivalent of the steel, percent. */
-      carbon: v.optional(text(20)),
-    }),
-  ),
+  squeeze: v.optional(Squeeze),
+  shim: v.optional(Shim),
+  weld: v.optional(Weld),
 });
 export type Decisions = v.InferOutput<typeof Decisions>;
 
