@@ -30,12 +30,16 @@ export function basins(
     return at;
   };
   const near = new Int32Array(4);
+  const around: number[] = [];
   for (const k of order) {
     const count = neighbours(k, columns, field.length, near);
-    const around: number[] = [];
+    around.length = 0;
+    let known = -1;
     for (let n = 0; n < count; n++) {
       const of = owner[near[n]!]!;
-      if (of < 0) continue;
+      // Most places lie within one hill.
+      if (of < 0 || of === known) continue;
+      known = of;
       const hill = root(of);
       if (!around.includes(hill)) around.push(hill);
     }
@@ -46,10 +50,14 @@ export function basins(
       if (field[hill]! - field[k]! < prominence(field[hill]!)) into[hill] = around[0]!;
     }
   }
-  const summits = [...new Set(Array.from(order, (k) => root(owner[k]!)))];
+  const summits = Array.from(order.filter((k) => owner[k] === k && into[k] === -1));
   summits.sort((a, b) => field[b]! - field[a]! || a - b);
-  const index = new Map(summits.map((k, i) => [k, i]));
-  const label = owner.map((k) => (k < 0 ? -1 : index.get(root(k))!));
+  const index = new Int32Array(field.length);
+  summits.forEach((k, i) => {
+    index[k] = i;
+  });
+  const label = new Int32Array(field.length).fill(-1);
+  for (const k of order) label[k] = index[root(owner[k]!)]!;
   return { label, summits };
 }
 

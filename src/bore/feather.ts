@@ -3,82 +3,173 @@ import type { Field, Grid } from './types.ts';
 
 /**
  * The largest field g <= limit with |g(p) - g(q)| <= slope * distance(p, q) for every two places: the least over all
- * q of limit(q) + slope * distance(p, q). Distance is the straight line on the wall rolled flat at `radius`, the
- * shorter way round. Exact: a place is compared with every other that is near enough to matter.
+ * q of limit(q) + slope * distance(p, q), a cone on each place. Distance is the straight line on the wall rolled flat at
+ * `radius`, the shorter way round. Exact.
  *
  * @param limit mm, >= 0; Infinity where nothing bounds it
  * @param slope mm of depth a mm along the wall; not above 0: nothing may be taken beside what may not
  * @returns as long as limit; Infinity only where every limit is
  */
-export function feather(limit: Field, grid: Grid, radius: number, slope: number): Field {
-  return envelope(limit, grid, radius, slope, () => true);
-}
-
-/** The same at the places asked for; elsewhere the limit stands as it is. */
-function envelope(
-  limit: Field,
-  { theta, z }: Grid,
-  radius: number,
-  slope: number,
-  asked: (k: number) => boolean,
-): Field {
-  const columns = theta.length;
-  const arc = (2 * Math.PI * radius) / columns;
+export function feather(limit: Field, { theta, z }: Grid, radius: number, slope: number): Field {
+  const arc = (2 * Math.PI * radius) / theta.length;
   const steep = slope > 0 ? slope : 0;
+  const off = z.reduce((most, at, iz) => (iz > 0 ? Math.max(most, at - z[iz - 1]!) : 0), 0);
+  const slack = steep * Math.hypot(arc, off);
+  const wall: Wall = { z, columns: theta.length, arc, steep, slack };
   const out = limit.slice();
-  for (let iz = 0, k = 0; iz < z.length; iz++) {
-    const above = iz > 0 ? steep * (z[iz]! - z[iz - 1]!) : 0;
-    for (let it = 0; it < columns; it++, k++) {
-      let most = limit[k]!;
-      if (most === 0 || !asked(k)) continue;
-      // What the neighbours came to bounds this place too, and spares most of the search.
-      if (it > 0) most = Math.min(most, out[k - 1]! + steep * arc);
-      if (iz > 0) most = Math.min(most, out[k - columns]! + above);
-      out[k] = search({ limit, z, columns, arc, steep }, iz, it, most);
-    }
-  }
+  alongEdges(out, wall);
+  spreadAll(limit, out, wall);
   return out;
 }
 
 interface Wall {
-  readonly limit: Field;
   readonly z: Float64Array;
   readonly columns: number;
   /** mm from column to column. */
   readonly arc: number;
   readonly steep: number;
+  /** What a cone rises over the diagonal of the largest cell. */
+  readonly slack: number;
 }
 
-/** The least of `most` and of every cone that stands on another place. */
-function search(wall: Wall, iz: number, it: number, most: number): number {
-  const { z, steep } = wall;
-  let best = alongRow(wall, iz, 0, it, most);
-  for (let row = iz - 1; row >= 0; row--) {
-    const away = z[iz]! - z[row]!;
-    if (steep * away >= best) break;
-    best = alongRow(wall, row, away, it, best);
+/**
+ * Cones as they rise along the edges of the grid, which are no shorter than straight lines: what is left is nowhere below the
+ * least of all cones, and seldom much above it. A place that comes to lie below its own limit holds nothing down that
+ * another place does not hold down as well (the triangle of the three).
+ */
+function alongEdges(out: Field, { z, columns, arc, steep }: Wall): void {
+  const rise = steep * arc;
+  const rows = z.length;
+  for (let iz = 0; iz < rows; iz++) {
+    if (iz > 0) overRow(out, iz * columns, (iz - 1) * columns, steep * (z[iz]! - z[iz - 1]!), rise);
+    roundRow(out, iz * columns, columns, rise);
   }
-  for (let row = iz + 1; row < z.length; row++) {
-    const away = z[row]! - z[iz]!;
-    if (steep * away >= best) break;
-    best = alongRow(wall, row, away, it, best);
+  for (let iz = rows - 2; iz >= 0; iz--) {
+    overRow(out, iz * columns, (iz + 1) * columns, steep * (z[iz + 1]! - z[iz]!), rise);
+    roundRow(out, iz * columns, columns, rise);
   }
-  return best;
+
+  function overRow(field: Field, row: number, from: number, up: number, side: number): void {
+    const across = Math.hypot(up, side);
+    for (let it = 0; it < columns; it++) {
+      const back = from + (it > 0 ? it - 1 : columns - 1);
+      const ahead = from + (it + 1 < columns ? it + 1 : 0);
+      const least = Math.min(
+        field[from + it]! + up,
+        Math.min(field[back]!, field[ahead]!) + across,
+      );
+      if (least < field[row + it]!) field[row + it] = least;
+    }
+  }
 }
 
-/** The same over the places of one row, `away` mm along the bore. */
-function alongRow(wall: Wall, row: number, away: number, it: number, most: number): number {
-  const { limit, columns, arc, steep } = wall;
-  const start = row * columns;
-  let best = Math.min(most, limit[start + it]! + steep * away);
-  for (let j = 1; j <= columns / 2; j++) {
-    const rise = steep * Math.sqrt(away * away + arc * arc * j * j);
-    if (rise >= best) break;
-    const ahead = it + j < columns ? it + j : it + j - columns;
-    const back = it - j >= 0 ? it - j : it - j + columns;
-    best = Math.min(best, limit[start + ahead]! + rise, limit[start + back]! + rise);
+/** Twice round each way, so that what starts anywhere gets all round. */
+function roundRow(field: Field, row: number, columns: number, rise: number): void {
+  for (const way of [1, columns - 1]) {
+    let at = 0;
+    for (let n = 0; n < 2 * columns; n++) {
+      const next = (at + way) % columns;
+      const least = field[row + at]! + rise;
+      if (least < field[row + next]!) field[row + next] = least;
+      at = next;
+    }
   }
-  return best;
+}
+
+/**
+ * Takes every place down to the least of all cones.
+ *
+ * Where the cone of q is the least at p, it is so at every point of the straight line from q to p (the triangle again).
+ * The places nearest to the points of that line are a chain of neighbours, corners included, and none is farther off
+ * the line than half of a cell's diagonal: at each the cone of q is above the least by at most twice what it rises over that
+ * distance. So each cone is followed from its place over neighbours for as long as it is no higher than that.
+ */
+function spreadAll(limit: Field, out: Field, wall: Wall): void {
+  const { columns } = wall;
+  const around: Around = {
+    stack: new Int32Array(limit.length),
+    seen: new Int32Array(limit.length),
+  };
+  for (let q = 0, iz = 0; iz < wall.z.length; iz++) {
+    for (let it = 0; it < columns; it++, q++) {
+      const height = limit[q]!;
+      if (!(height < Number.POSITIVE_INFINITY) || out[q]! < height) continue;
+      if (leads(height, out, iz, it, wall)) spread(height, iz, it, out, wall, around);
+    }
+  }
+}
+
+/**
+ * True where the cone of q may be the least at another place. Then it is so all along the straight line there, and where that
+ * line first crosses an edge of the grid between two places next to q, at a point x, the cones of both are no lower:
+ * limit(q) + slope |qx| <= out(n) + slope |nx| for either. The two together, |n1 x| + |n2 x| being the edge's length, ask for
+ * what is compared here, whatever x is. A side without places beyond it leads nowhere.
+ */
+function leads(height: number, out: Field, iz: number, it: number, wall: Wall): boolean {
+  const { z, columns, arc, steep } = wall;
+  const row = iz * columns;
+  const back = it > 0 ? it - 1 : columns - 1;
+  const ahead = it + 1 < columns ? it + 1 : 0;
+  const twice = 2 * height * (1 - ROUNDING);
+  const side = Math.max(out[row + back]!, out[row + ahead]!);
+  for (let way = -1; way <= 1; way += 2) {
+    const near = iz + way;
+    if (near < 0 || near >= z.length) continue;
+    const deep = Math.abs(z[near]! - z[iz]!);
+    const from = near * columns;
+    const corner = Math.max(out[from + back]!, out[from + ahead]!);
+    if (out[from + it]! + corner - twice >= steep * (2 * deep - arc)) return true;
+    if (side + corner - twice >= steep * (2 * arc - deep)) return true;
+  }
+  return z.length === 1;
+}
+
+interface Around {
+  readonly stack: Int32Array;
+  /** Which place was followed over a place last, from 1. */
+  readonly seen: Int32Array;
+}
+
+/** Rounding of sums, as a share of them. */
+const ROUNDING = 1e-12;
+
+function spread(
+  height: number,
+  row: number,
+  column: number,
+  out: Field,
+  wall: Wall,
+  { stack, seen }: Around,
+): void {
+  const { z, columns, arc, steep } = wall;
+  const slack = wall.slack + ROUNDING * height;
+  const q = row * columns + column;
+  const mark = q + 1;
+  seen[q] = mark;
+  stack[0] = q;
+  let top = 1;
+  while (top > 0) {
+    const p = stack[--top]!;
+    const iz = Math.floor(p / columns);
+    const it = p - iz * columns;
+    const last = Math.min(iz + 1, z.length - 1);
+    for (let near = Math.max(iz - 1, 0); near <= last; near++) {
+      const away = z[near]! - z[row]!;
+      for (let dt = -1; dt <= 1; dt++) {
+        const turned = it + dt;
+        const at = turned < 0 ? columns - 1 : turned < columns ? turned : 0;
+        const k = near * columns + at;
+        if (seen[k] === mark) continue;
+        seen[k] = mark;
+        const far = Math.abs(at - column);
+        const round = arc * (2 * far > columns ? columns - far : far);
+        const cone = height + steep * Math.sqrt(away * away + round * round);
+        if (cone > out[k]! + slack) continue;
+        if (cone < out[k]!) out[k] = cone;
+        stack[top++] = k;
+      }
+    }
+  }
 }
 
 /**
@@ -99,6 +190,6 @@ export function leastBeyond(
   let top = 0;
   for (let k = 0; k < kept.length; k++) if (marked[k] === 1 && kept[k]! > top) top = kept[k]!;
   const below = kept.map((g, k) => (marked[k] === 1 ? top - g : top));
-  const cones = envelope(below, grid, radius, slope, (k) => marked[k] !== 1);
+  const cones = feather(below, grid, radius, slope);
   return kept.map((g, k) => (marked[k] === 1 ? g : Math.max(0, top - cones[k]!)));
 }

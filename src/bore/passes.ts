@@ -62,7 +62,7 @@ export function course(matter: PassMatter, first = SURE): Course {
     const removal = onePass(matter, deviation, removals.length === 0 ? first : 0);
     if (!(greatestOf(removal) >= NO_PASS)) break;
     if (removals.length === 0 && first > 0 && isChance(matter, removal)) break;
-    deviation = deviation.map((e, k) => (removal[k]! > 0 ? e + removal[k]! : e));
+    deviation = afterPass(deviation, removal);
     removals.push(removal);
   }
   return { removals, deviation };
@@ -76,16 +76,27 @@ export function course(matter: PassMatter, first = SURE): Course {
  */
 export function onePass(matter: PassMatter, deviation: Field, sds: number): Field {
   const { surface, removal, places, bare, radius, tool, slope } = matter;
-  const wanted = deviation.map((e, k) => {
-    if (bare[k] === 1) return Number.POSITIVE_INFINITY;
-    if (places[k] === KEPT_OFF) return 0;
+  const wanted = new Float64Array(deviation.length);
+  for (let k = 0; k < wanted.length; k++) {
+    const e = deviation[k]!;
     const most = Math.min(tool.bite, -e / 2, -e - sds * removal.sd[k]!);
-    return most > 0 ? most : 0;
-  });
+    if (bare[k] === 1) wanted[k] = Number.POSITIVE_INFINITY;
+    else if (places[k] !== KEPT_OFF && most > 0) wanted[k] = most;
+  }
   const reached = reach(deviation, wanted, surface.grid, radius, tool);
   const blended = feather(reached, surface.grid, radius, slope);
   const asked = leastBeyond(blended, seatedOf(places), surface.grid, radius, slope);
-  return asked.map((g, k) => (places[k] === KEPT_OFF ? Number.NaN : Math.min(g, blended[k]!)));
+  for (let k = 0; k < asked.length; k++) {
+    asked[k] = places[k] === KEPT_OFF ? Number.NaN : Math.min(asked[k]!, blended[k]!);
+  }
+  return asked;
+}
+
+/** Deviation, or radius, once that is off; where nothing may be ground it stays. */
+export function afterPass(wall: Field, removal: Field): Field {
+  const out = wall.slice();
+  for (let k = 0; k < out.length; k++) if (removal[k]! > 0) out[k] = wall[k]! + removal[k]!;
+  return out;
 }
 
 function seatedOf(places: Uint8Array): Uint8Array {
@@ -110,7 +121,7 @@ export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
   let now = today.deviation;
   const passes = removals.map((removal, at) => {
     const standing = mostLeft(matter, now);
-    now = now.map((e, k) => (removal[k]! > 0 ? e + removal[k]! : e));
+    now = afterPass(now, removal);
     const volume = metalVolume(surface, removal);
     return {
       removal,

@@ -38,16 +38,19 @@ export function reach(
   if (!tool.rigid) return limit.slice();
   if (!(tool.radius < radius)) return new Float64Array(limit.length);
   const columns = grid.theta.length;
-  const floor = deviation.map((e, k) => e + limit[k]!);
+  const floor = new Float64Array(limit.length);
+  for (let k = 0; k < floor.length; k++) floor[k] = deviation[k]! + limit[k]!;
   const sag = sagitta(columns, radius, tool.radius, farOff(floor));
   const runs = rowsCovered(grid.z, tool.width);
   const deepest = overRows(roundClock(floor, columns, sag, 1), columns, runs, 1);
   const covered = overRows(deepest, columns, standsOver(runs, grid.z.length), -1);
   const opened = roundClock(covered, columns, sag, -1);
-  return limit.map((most, k) => {
+  const out = new Float64Array(limit.length);
+  for (let k = 0; k < out.length; k++) {
     const cut = opened[k]! - deviation[k]!;
-    return cut > 0 ? Math.min(cut, most) : 0;
-  });
+    if (cut > 0) out[k] = Math.min(cut, limit[k]!);
+  }
+  return out;
 }
 
 /**

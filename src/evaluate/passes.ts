@@ -1,6 +1,6 @@
 /** The passes of one survey, what the pass before it took off, and the stages so far: worked out on demand. */
 import { gateOf, type InUse } from '../bore/gate.ts';
-import { onePass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
+import { afterPass, onePass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
 import type { Pass, PassPlan } from '../bore/passTypes.ts';
 import { KEPT_OFF, SEATED, wallPlaces } from '../bore/removal.ts';
 import type { Field, Removal, Sighting, Target, WearSurface } from '../bore/types.ts';
@@ -137,15 +137,11 @@ function withGates(job: Job, feature: Feature, survey: Planned, matter: PassMatt
   let wall = matter.surface.mean;
   const gated = passes.map((pass, at): Pass => {
     const step = { deviation, wall, removal: pass.removal, sds: at === 0 ? SURE : 0 };
-    deviation = after(deviation, pass.removal);
-    wall = after(wall, pass.removal);
+    deviation = afterPass(deviation, pass.removal);
+    wall = afterPass(wall, pass.removal);
     return { ...pass, gate: gateOf(matter, step, survey.sightings, inUse) };
   });
   return { ...plan, passes: gated };
-}
-
-function after(field: Field, removal: Field): Field {
-  return field.map((v, k) => (removal[k]! > 0 ? v + removal[k]! : v));
 }
 
 /** Each kind of instrument of the survey once, and which way it reads. */
@@ -219,8 +215,8 @@ function forecast(
   let deviation = removal.deviation;
   let wall = surface.mean;
   return passes.map((pass, at) => {
-    deviation = after(deviation, pass.removal);
-    wall = after(wall, pass.removal);
+    deviation = afterPass(deviation, pass.removal);
+    wall = afterPass(wall, pass.removal);
     return {
       name: `pass ${done + at + 1}`,
       forecast: true,
