@@ -13,7 +13,7 @@ export interface Stack {
 }
 
 /** More layers than these slide on each other: then a sleeve. Judgement. */
-const MOST_LAYERS = 4;
+export const MOST_LAYERS = 4;
 
 export interface StackAsked {
   /** Per side, mm. */

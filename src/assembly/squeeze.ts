@@ -154,8 +154,11 @@ function closingOf(
     else if (value > goal) most = Number.NEGATIVE_INFINITY;
   });
   if (least <= most) return { close: least, short: 0 };
-  const largest = (close: number) =>
-    d.reduce((max, value, it) => Math.max(max, value - close * bends[it]!), 0);
+  const largest = (close: number) => {
+    let most = 0;
+    for (let it = 0; it < d.length; it++) most = Math.max(most, d[it]! - close * bends[it]!);
+    return most;
+  };
   const close = leastOf(largest, Math.max(...d) - Math.min(...d));
   return { close, short: Math.max(0, largest(close) - goal) };
 }

@@ -104,12 +104,32 @@ function seatedOf(places: Uint8Array): Uint8Array {
 }
 
 /** The most that still stands proud on the seats, per side, mm. */
-function mostLeft({ places }: PassMatter, deviation: Field): number {
+export function mostLeft({ places }: Pick<PassMatter, 'places'>, deviation: Field): number {
   let most = 0;
   for (let k = 0; k < deviation.length; k++) {
     if (places[k] === SEATED && -deviation[k]! > most) most = -deviation[k]!;
   }
   return most;
+}
+
+/**
+ * The fewest passes that bring the highest place of the seats on size: those it takes by bite, half and give-or-take alone,
+ * where tool and slope let it have all of that.
+ */
+export function fewestPasses(matter: PassMatter): number {
+  const { tool, removal, places } = matter;
+  let left = mostLeft(matter, removal.deviation);
+  let doubt = Number.POSITIVE_INFINITY;
+  for (let k = 0; k < places.length; k++) {
+    if (places[k] === SEATED && -removal.deviation[k]! === left) doubt = Math.min(doubt, removal.sd[k]!);
+  }
+  let passes = 0;
+  for (let sure = left - SURE * doubt; left >= ON_SIZE; sure = left, passes++) {
+    const cut = Math.min(tool.bite, left / 2, sure);
+    if (!(cut >= NO_PASS)) break;
+    left -= cut;
+  }
+  return passes;
 }
 
 /** The whole plan; the gates are `gatesOf`'s. */

@@ -1,4 +1,5 @@
 /** What a way of mending comes to, once it is known what the wall is like before it is ground, and what goes in. */
+import { course, fewestPasses, mostLeft, type PassMatter } from './passes.ts';
 import { metalVolume, SEATED, STEEL } from './removal.ts';
 import { type Seating, type SeatPlaces, seating } from './seating.ts';
 import type { Axis, Field, WearSurface } from './types.ts';
@@ -26,19 +27,23 @@ export interface SeatKnown {
   readonly sd: Field;
   /** Outside of the boss, across; NaN: not known. */
   readonly bossOutside: number;
+  /** As in `PassMatter`. */
+  readonly bare: Uint8Array;
+  /** What a bore of that size, across, is ground with. */
+  readonly grinder: (diameter: number) => Pick<PassMatter, 'tool' | 'slope'>;
 }
 
 const NO_METAL: Metal = { volume: 0, mass: 0, greatest: 0 };
 
-export function outcome(work: Work, { wall, sd, bossOutside }: SeatKnown): WayOutcome {
+export function outcome(work: Work, known: SeatKnown): WayOutcome {
+  const { wall, sd, bossOutside } = known;
   const { name, target, axis, bushing, outside, tool } = work;
   const ground = tool !== 'none';
   const off = ground ? metalOff(work, wall) : NO_METAL;
   const deviation = work.deviation.map((e, k) =>
     ground && wall.places[k] === SEATED ? Math.max(0, e) : e,
   );
-  // After heat or weld the bore is another one, and is measured before it is ground.
-  const measuredAnew = name === 'squeeze' || name === 'weld';
+  const measuredAnew = isMeasuredAnew(name);
   const seen = seating(wall, work.deviation, sd, { target, bushing: outside, pressFit: 0 });
   return {
     name,
@@ -53,11 +58,35 @@ export function outcome(work: Work, { wall, sd, bossOutside }: SeatKnown): WayOu
     lowShare: shareOver(wall, deviation),
     gap: { over: seen.gap.over, behind: seen.behind, theta: seen.gap.theta, z: seen.gap.z },
     wallLeft: bossOutside / 2 - target / 2 - seen.gap.over,
-    passes: tool === 'boring bar' ? Number.NaN : passesByHalves(off.greatest),
+    ...passesOf(work, known),
     layers: work.layers ?? [],
     squeeze: work.squeeze ?? null,
     deviation,
   };
+}
+
+/**
+ * The passes as they are given to the bench. A bore that is measured anew before, and is then another one, takes at least as
+ * many as its highest place, by the same limits; nothing is said of what the tool will reach in it.
+ */
+function passesOf(
+  { name, tool, target, surface, deviation }: Work,
+  { wall: { places }, sd, bare, grinder }: SeatKnown,
+): Pick<WayOutcome, 'passes' | 'stays'> {
+  const none = Number.NaN;
+  if (tool === 'boring bar') return { passes: none, stays: none };
+  const removal = { deviation, sd };
+  const radius = target / 2;
+  const matter = { surface, removal, places, bare, radius, ...grinder(target) };
+  if (tool === 'none') return { passes: 0, stays: mostLeft(matter, deviation) };
+  if (isMeasuredAnew(name)) return { passes: fewestPasses(matter), stays: none };
+  const done = course(matter);
+  return { passes: done.removals.length, stays: mostLeft(matter, done.deviation) };
+}
+
+/** After heat or weld the bore is another one, and is measured before it is ground. */
+export function isMeasuredAnew(name: WayName): boolean {
+  return name === 'squeeze' || name === 'weld';
 }
 
 export function metal(volume: number, greatest: number): Metal {
@@ -127,17 +156,3 @@ function shareOver({ grid, places, shares }: SeatPlaces, deviation: Field): numb
 
 /** A place that lies over the target by no more than this is on it: far under what any gauge reads, mm. */
 const OVER = 1e-6;
-
-/** Below this a place is done by strip, per side: 0.0005 in, common practice. */
-const BY_STRIP = 0.0127;
-
-/**
- * Passes where each takes half of what is left, as far down as strip takes over, and the strip: common practice. How
- * far a tool reaches and how much it takes at once is left out.
- *
- * @param greatest the most that is to come off, per side, mm
- */
-export function passesByHalves(greatest: number): number {
-  if (!(greatest > 0)) return 0;
-  return Math.max(0, Math.ceil(Math.log2(greatest / BY_STRIP))) + 1;
-}

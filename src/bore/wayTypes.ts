@@ -83,8 +83,13 @@ export interface WayOutcome {
   };
   /** From the largest place of the finished bore to the outside of the boss, per side; NaN: the boss is not known. */
   readonly wallLeft: number;
-  /** Passes of the grinder, the finish by strip among them; 0: nothing is ground; NaN: bored, not ground. */
+  /**
+   * Passes of the grinder as they are planned, the finish left out, and at least so many of a bore that is measured anew
+   * before; 0: nothing is ground; NaN: bored, not ground.
+   */
   readonly passes: number;
+  /** The most that no pass takes down, per side: tool or run-out does not let it; NaN: bored, or measured anew before. */
+  readonly stays: number;
   /** Layers of shim from the wall inwards, or the sleeve's wall; none else. */
   readonly layers: readonly number[];
   readonly squeeze: SqueezeOutcome | null;

@@ -1,14 +1,30 @@
 /** Every way of mending, worked out in full on one bore. */
-import { type CleanUp, cleanUp } from './cleanUp.ts';
+import type { CleanUp } from './cleanUp.ts';
 import { type Keepout, metalVolume, SEATED, type Span } from './removal.ts';
 import { type SeatPlaces, seatPlaces } from './seating.ts';
-import { type Squeezed, squeezed } from './squeezed.ts';
 import { deviationFrom } from './target.ts';
 import type { Axis, Field, WearSurface } from './types.ts';
 import { metal, outcome, type SeatKnown, type Work } from './wayOutcome.ts';
 import type { WayFigures, WayOutcome } from './wayTypes.ts';
 
-export interface WaysAsked {
+/** A squeeze as it is planned: `SqueezePlan`'s rows, and its heats. */
+export interface SqueezeAim {
+  /** Clock position of the jaws. */
+  readonly jaws: number;
+  /** By depth, across: how far it closes across the jaws by bending, and what the mean is to draw in besides. */
+  readonly rows: readonly { readonly z: number; readonly close: number; readonly short: number }[];
+  /** Largest size of all depths that bending alone ends at, across. */
+  readonly bent: number;
+  readonly heats: { readonly least: number; readonly most: number };
+}
+
+/** Shims as they are planned: ground round to what size, across, and how thick each, from the wall inwards. */
+export interface ShimAim {
+  readonly round: number;
+  readonly layers: readonly number[];
+}
+
+export interface WaysAsked extends Pick<SeatKnown, 'bare' | 'grinder'> {
   readonly surface: WearSurface;
   /** Standard deviation of the deviation in the target's frame. */
   readonly sd: Field;
@@ -17,8 +33,12 @@ export interface WaysAsked {
   /** What the ways aim at that keep the bushing's size: across, and about which axis. */
   readonly target: number;
   readonly axis: Axis;
-  /** True: a bore that is made larger may move to where it stays smallest. */
-  readonly free: boolean;
+  /** Smallest round that cleans up all of the seat, about the axis of the rule. */
+  readonly cleanUp: CleanUp;
+  /** Null: no place is worth a squeeze. */
+  readonly squeeze: SqueezeAim | null;
+  /** Null: nothing is to be filled, or no shims at hand fill it. */
+  readonly shims: ShimAim | null;
   /** Outside of the bushing at hand, across; NaN: not known, so that one is made to suit. */
   readonly bushing: number;
   readonly pressFit: number;
@@ -34,17 +54,12 @@ export interface Ways {
   readonly outcomes: readonly WayOutcome[];
   /** What shims or a larger bushing would have to fill, per side; not above 0: nothing. */
   readonly toFill: number;
-  readonly cleanUp: CleanUp;
 }
 
-/** @returns null where nothing of the wall is a seat */
-export function waysOf(asked: WaysAsked): Ways | null {
-  const { surface, sd, seats, keepouts, bossOutside } = asked;
+export function waysOf(asked: WaysAsked): Ways {
+  const { surface, seats, keepouts } = asked;
   const wall = seatPlaces(surface, seats, keepouts);
-  const clean = cleanUp(surface, wall.places, asked.free ? null : asked.axis);
-  if (clean === null) return null;
-  const known: SeatKnown = { wall, sd, bossOutside };
-  const start: Start = { asked, wall, clean, length: seatLength(asked) };
+  const start: Start = { asked, wall, length: seatLength(asked) };
   const works = [
     ground(start),
     squeeze(start),
@@ -55,22 +70,24 @@ export function waysOf(asked: WaysAsked): Ways | null {
     leave(start),
   ];
   return {
-    cleanUp: clean,
-    toFill: toFill(start),
-    outcomes: works.flatMap((work) => (work === null ? [] : [outcome(work, known)])),
+    toFill: toFill(asked),
+    outcomes: works.flatMap((work) => (work === null ? [] : [outcome(work, { ...asked, wall })])),
   };
 }
 
 interface Start {
   readonly asked: WaysAsked;
   readonly wall: SeatPlaces;
-  readonly clean: CleanUp;
   /** Of the seats, mm. */
   readonly length: number;
 }
 
 /** The bushing at hand, or one made to suit the target. */
-function bushingFor({ bushing, target, pressFit }: WaysAsked): number {
+function bushingFor({
+  bushing,
+  target,
+  pressFit,
+}: Pick<WaysAsked, 'bushing' | 'target' | 'pressFit'>): number {
   return bushing > 0 ? bushing : target + pressFit;
 }
 
@@ -91,26 +108,38 @@ function leave(start: Start): Work {
 }
 
 function squeeze(start: Start): Work {
-  const { asked, wall } = start;
   const work = standard(start);
-  const { squeezeUnder, heatLeast, heatMost } = asked.figures;
-  const found: Squeezed = squeezed(wall.grid, wall.places, work.deviation, squeezeUnder);
-  const { closing, upset, bentOver, deviation } = found;
-  const mean = asked.surface.mean.map((r, k) => r + deviation[k]! - work.deviation[k]!);
+  const { squeeze: aim, surface } = start.asked;
+  if (aim === null) return { ...work, name: 'squeeze', tool: 'grinder' };
+  const closed = closing(aim, start.wall);
+  const less = (wall: Field) => wall.map((v, k) => v - closed[k]!);
   return {
     ...work,
     name: 'squeeze',
     tool: 'grinder',
-    surface: { ...asked.surface, mean },
-    deviation,
+    surface: { ...surface, mean: less(surface.mean) },
+    deviation: less(work.deviation),
     squeeze: {
-      closing,
-      upset,
-      bentOver,
-      heatsLeast: Math.ceil(closing / heatMost),
-      heatsMost: Math.ceil(closing / heatLeast),
+      closing: aim.rows.reduce((most, row) => Math.max(most, row.close + row.short), 0),
+      upset: aim.rows.reduce((most, { short }) => Math.max(most, short), 0),
+      bentOver: (aim.bent - work.target) / 2,
+      heatsLeast: aim.heats.least,
+      heatsMost: aim.heats.most,
     },
   };
+}
+
+/** How far each place closes, per side: half across the jaws, opening between them, and half of what the mean draws in. */
+function closing({ jaws, rows }: SqueezeAim, { grid: { theta, z } }: SeatPlaces): Field {
+  const bends = theta.map((at) => Math.cos(2 * (at - jaws)));
+  const out = new Float64Array(theta.length * z.length);
+  for (const row of rows) {
+    const from = z.indexOf(row.z) * theta.length;
+    bends.forEach((bend, it) => {
+      out[from + it] = (row.close * bend + row.short) / 2;
+    });
+  }
+  return out;
 }
 
 function weld(start: Start): Work {
@@ -137,56 +166,61 @@ function weld(start: Start): Work {
 }
 
 /** What the ways have in common that make the whole bore round at a size of their own. */
-function roundAt({ asked, clean }: Start, target: number): Omit<Work, 'name' | 'tool'> {
-  const { surface, pressFit } = asked;
-  const deviation = deviationFrom(surface, target / 2, clean.axis);
+function roundAt({ asked }: Start, target: number): Omit<Work, 'name' | 'tool'> {
+  const { surface, pressFit, cleanUp } = asked;
+  const { axis } = cleanUp;
+  const deviation = deviationFrom(surface, target / 2, axis);
   const outside = target + pressFit;
-  return { target, axis: clean.axis, bushing: outside, outside, surface, deviation };
+  return { target, axis, bushing: outside, outside, surface, deviation };
 }
 
 /** Null where the bushing at hand fills the bore. */
 function oversize(start: Start): Work | null {
-  const { asked, clean } = start;
-  if (!(toFill(start) > NO_ROOM)) return null;
-  const { pressFit, figures } = asked;
-  const size = roundedUp(clean.diameter + pressFit, figures.oversizeStep);
+  const { asked } = start;
+  if (!(toFill(asked) > NO_ROOM)) return null;
+  const { pressFit, figures, cleanUp } = asked;
+  const size = roundedUp(cleanUp.diameter + pressFit, figures.oversizeStep);
   return { ...roundAt(start, size - pressFit), name: 'oversize', tool: 'grinder' };
 }
 
-function toFill({ asked, clean }: Start): number {
-  return (clean.diameter - (bushingFor(asked) - asked.pressFit)) / 2;
+/** The hole that the bushing at hand, or one made to suit the target, is pressed into, across. */
+export function holeFor(asked: Pick<WaysAsked, 'bushing' | 'target' | 'pressFit'>): number {
+  return bushingFor(asked) - asked.pressFit;
+}
+
+/** What is missing all round under that bushing once all of the seat is clean, per side; not above 0: nothing. */
+export function toFill(
+  asked: Pick<WaysAsked, 'bushing' | 'target' | 'pressFit' | 'cleanUp'>,
+): number {
+  return (asked.cleanUp.diameter - holeFor(asked)) / 2;
 }
 
 /** Rounding of a size that is the same, per side, mm. */
-const NO_ROOM = 1e-9;
+export const NO_ROOM = 1e-9;
 
-/** Null where no shim is wanted, or none at hand fills the bore. */
 function shim(start: Start): Work | null {
   const { asked, length } = start;
+  if (asked.shims === null) return null;
+  const { round, layers } = asked.shims;
   const bushing = bushingFor(asked);
-  const hole = bushing - asked.pressFit;
-  const { stock, shimLayers, shimLeast } = asked.figures;
-  const fill = toFill(start);
-  const layers = fill > NO_ROOM ? layersFor(Math.max(fill, shimLeast), stock, shimLayers) : null;
-  if (layers === null) return null;
   const thickness = layers.reduce((sum, t) => sum + t, 0);
-  const target = hole + 2 * thickness;
   return {
-    ...roundAt(start, target),
+    ...roundAt(start, round),
     name: 'shim',
     tool: 'grinder',
     bushing,
+    outside: bushing + 2 * thickness,
     layers,
-    on: metal(ringVolume(target, thickness, length), thickness),
+    on: metal(ringVolume(round, thickness, length), thickness),
   };
 }
 
 function sleeve(start: Start): Work {
-  const { asked, clean, length } = start;
+  const { asked, length } = start;
   const { sleeveWall, oversizeStep } = asked.figures;
   const bushing = bushingFor(asked);
-  const hole = bushing - asked.pressFit;
-  const target = roundedUp(Math.max(clean.diameter, hole + 2 * sleeveWall), oversizeStep);
+  const hole = holeFor(asked);
+  const target = roundedUp(Math.max(asked.cleanUp.diameter, hole + 2 * sleeveWall), oversizeStep);
   const wall = (target - hole) / 2;
   return {
     ...roundAt(start, target),
@@ -215,33 +249,4 @@ function seatLength({ surface, seats }: WaysAsked): number {
 /** Rounding up what stands on a step already adds none. */
 function roundedUp(mm: number, step: number): number {
   return step > 0 ? Math.ceil(mm / step - 1e-9) * step : mm;
-}
-
-/**
- * The layers that come to the least thickness of at least so much; the fewest of those; thickest first.
- *
- * @returns null where nothing is to be filled, or no layers at hand come to it
- */
-export function layersFor(
-  needed: number,
-  stock: readonly number[],
-  most: number,
-): readonly number[] | null {
-  if (!(needed > NO_ROOM)) return null;
-  let best: readonly number[] | null = null;
-  const sheets = [...new Set(stock)].filter((t) => t > 0).sort((a, b) => b - a);
-  const total = (layers: readonly number[]) => layers.reduce((sum, t) => sum + t, 0);
-  const extend = (layers: readonly number[], from: number) => {
-    const sum = total(layers);
-    if (sum >= needed - 1e-9) {
-      const now = best === null ? Number.POSITIVE_INFINITY : total(best);
-      const fewer = best !== null && layers.length < best.length;
-      if (sum < now - 1e-9 || (sum < now + 1e-9 && fewer)) best = layers;
-      return;
-    }
-    if (layers.length >= most) return;
-    for (let i = from; i < sheets.length; i++) extend([...layers, sheets[i]!], i);
-  };
-  extend([], 0);
-  return best;
 }

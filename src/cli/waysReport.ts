@@ -55,8 +55,10 @@ export const WaySchema = v.strictObject({
   /** Per side; null where the boss is not known. */
   wallLeft: Num,
   wall: Check,
-  /** Null: bored and not ground. */
+  /** At least so many of a bore that is measured anew before; null: bored and not ground. */
   passes: Num,
+  /** The most that no pass takes down, per side; null: bored, or measured anew before. */
+  stays: Num,
   /** Heats at the most and at the least that one closes; across: how far it closes, and by shortening; per side: where bending alone ends. */
   squeeze: v.nullable(
     v.strictObject({
@@ -185,6 +187,7 @@ function wayReport(
     wallLeft: orNull(one.wallLeft),
     wall: check(advice.wall),
     passes: orNull(one.passes),
+    stays: orNull(one.stays),
     squeeze: squeeze && {
       closing: squeeze.closing,
       upset: squeeze.upset,

@@ -1,17 +1,16 @@
 /** Squeezing, shimming and welding one bore, and washers on its rims: worked out on demand, from one survey. */
 import { springShares, upsetShares } from '../assembly/learned.ts';
 import { type Rim, rimOf } from '../assembly/rim.ts';
-import { wallPlaces } from '../bore/removal.ts';
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
-import { type MendingFacts, mendingFacts } from '../job/mendingFacts.ts';
-import type { Feature, Job } from '../job/schema.ts';
+import type { MendingFacts } from '../job/mendingFacts.ts';
+import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { type Aimed, aimedAt } from './aimed.ts';
 import { type HeatDone, heatDone } from './heatDone.ts';
 import { type Shims, shimsOf } from './shims.ts';
 import { type Squeeze, squeezeOf } from './squeeze.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
 import { type Weld, weldOf } from './weld.ts';
-import type { WithTarget } from './withTarget.ts';
 
 export interface BuildUp {
   readonly facts: MendingFacts;
@@ -44,16 +43,14 @@ export function buildUpOfSurvey(
   survey: SurveyEvaluation,
   shop: Shop | null,
 ): BuildUp | null {
-  const feature = job.features.find(({ id }) => id === bore.id);
-  if (feature === undefined) return null;
-  const facts = mendingFacts(job, feature, shop);
-  const worked = workedOf(bore, survey, facts);
+  const worked = aimedAt(job, bore, survey, shop);
   if (worked === null) return null;
+  const { facts } = worked;
   const squeeze = squeezeOf(worked);
   return {
     facts,
     squeeze,
-    heat: heatOf(worked, squeeze, feature),
+    heat: heatOf(job, worked, squeeze, shop),
     learned: {
       springs: springShares(facts.squeeze.log).length,
       upset: upsetShares(facts.squeeze.log).length,
@@ -67,20 +64,14 @@ export function buildUpOfSurvey(
   };
 }
 
-function workedOf(
-  bore: BoreEvaluation,
-  survey: SurveyEvaluation,
-  facts: MendingFacts,
-): WithTarget | null {
-  const { surface, target, removal } = survey;
-  if (surface === null || target === null || removal === null) return null;
-  const places = wallPlaces(surface, bore.facts.seats, bore.facts.keepouts);
-  return { bore, survey, surface, target, removal, facts, places };
-}
-
 /** A survey after squeezing tells of the squeeze before it; any other of the one that follows, where it was measured. */
-function heatOf(worked: WithTarget, squeeze: Squeeze | null, feature: Feature): HeatDone | null {
-  const { bore, survey, facts } = worked;
+function heatOf(
+  job: Job,
+  worked: Aimed,
+  squeeze: Squeeze | null,
+  shop: Shop | null,
+): HeatDone | null {
+  const { bore, survey, feature } = worked;
   const at = bore.surveys.findIndex(({ id }) => id === survey.id);
   const isAfter = (place: number) =>
     feature.surveys.find(({ id }) => id === bore.surveys[place]?.id)?.stage === 'after-squeezing';
@@ -89,7 +80,7 @@ function heatOf(worked: WithTarget, squeeze: Squeeze | null, feature: Feature): 
     return surface && { name, surface };
   };
   if (isAfter(at) && at > 0) {
-    const before = workedOf(bore, bore.surveys[at - 1]!, facts);
+    const before = aimedAt(job, bore, bore.surveys[at - 1]!, shop);
     const planned = before && squeezeOf(before);
     return before && planned && heatDone(before, planned, measured(at));
   }

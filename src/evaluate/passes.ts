@@ -104,29 +104,36 @@ export function passesOfSurvey(
 function matterOf(
   job: Job,
   { decisions }: Feature,
-  { seats, keepouts }: BoreFacts,
+  facts: BoreFacts,
   { surface, target, removal }: Planned,
   shop: Shop | null,
 ): PassMatter {
-  const tool = toolFacts(decisions, shop, target.diameter, job.units);
-  const bare = wallPlaces(
-    surface,
-    [],
-    keepouts.filter(({ kind }) => kind !== 'other'),
-  );
   return {
     surface,
     removal,
-    places: wallPlaces(surface, seats, keepouts),
-    bare: bare.map((place) => (place === KEPT_OFF ? 1 : 0)),
+    places: wallPlaces(surface, facts.seats, facts.keepouts),
+    bare: bareOf(surface, facts),
     radius: target.diameter / 2,
-    tool: {
-      rigid: tool.rigid,
-      radius: tool.diameter.mm / 2,
-      width: tool.width.mm,
-      bite: tool.bite.mm,
-    },
-    slope: tool.slope.mm,
+    ...grinderOf(toolFacts(decisions, shop, target.diameter, job.units)),
+  };
+}
+
+/** 1 where nothing is ground as there is no metal. */
+export function bareOf(surface: WearSurface, { keepouts }: BoreFacts): Uint8Array {
+  const holes = keepouts.filter(({ kind }) => kind !== 'other');
+  return wallPlaces(surface, [], holes).map((place) => (place === KEPT_OFF ? 1 : 0));
+}
+
+export function grinderOf({
+  rigid,
+  diameter,
+  width,
+  bite,
+  slope,
+}: ToolFacts): Pick<PassMatter, 'tool' | 'slope'> {
+  return {
+    tool: { rigid, radius: diameter.mm / 2, width: width.mm, bite: bite.mm },
+    slope: slope.mm,
   };
 }
 

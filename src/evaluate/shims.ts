@@ -8,10 +8,13 @@ import {
   stripsOf,
 } from '../assembly/shims.ts';
 import { metalVolume, SEATED } from '../bore/removal.ts';
+import { deviationFrom } from '../bore/target.ts';
+import { holeFor, NO_ROOM, toFill } from '../bore/ways.ts';
+import type { Aimed } from './aimed.ts';
 import type { WithTarget } from './withTarget.ts';
 
 export interface Shims {
-  /** Smallest round about the target's centre that cleans up all of the seat, across, mm. */
+  /** Smallest round that cleans up all of the seat, about the centre that the rule wants, across, mm. */
   readonly cleanUp: number;
   /** Diameter to grind round to: as stated, or so that the stack fills it exactly. Across, mm. */
   readonly round: number;
@@ -34,25 +37,23 @@ export interface Shims {
 /** Half the clock that the butts of four layers and a hole between them take up. */
 const NEAR_HOLE = Math.PI / 4;
 
-/** @returns null where nothing of the seat is over the target, and no larger round is stated */
-export function shimsOf({
-  bore,
-  surface,
-  target,
-  removal,
-  facts,
-  places,
-}: WithTarget): Shims | null {
+/** What the bore is ground to and what lines it. */
+type Lined = Pick<Shims, 'cleanUp' | 'round' | 'stated' | 'missing' | 'stack'>;
+
+/** @returns null where nothing is to be filled under the bushing, and no larger round is stated */
+export function shimStack({ bore, target, facts, cleanUp }: Aimed): Lined | null {
   const { shim, stock } = facts;
-  const { deviation } = removal;
-  let most = Number.NEGATIVE_INFINITY;
-  deviation.forEach((e, k) => {
-    if (places[k] === SEATED && e > most) most = e;
-  });
-  const cleanUp = target.diameter + 2 * most;
-  const stated = shim.round > target.diameter;
-  const missing = stated ? (shim.round - target.diameter) / 2 : most;
-  if (!(missing > 0)) return null;
+  const fit = {
+    bushing: bore.facts.bushingOutside.mm,
+    pressFit: bore.facts.pressFit.mm,
+    target: target.diameter,
+    cleanUp,
+  };
+  const hole = holeFor(fit);
+  const stated = shim.round > hole;
+  const fill = toFill(fit);
+  if (!stated && !(fill > NO_ROOM)) return null;
+  const missing = stated ? (shim.round - hole) / 2 : Math.max(fill, shim.least.mm);
   const stack = stackOf(
     {
       thickness: missing,
@@ -65,20 +66,25 @@ export function shimsOf({
   const round = stated
     ? shim.round
     : stack === null
-      ? cleanUp
-      : target.diameter + 2 * stack.thickness;
-  const lined = stack === null ? Number.NaN : round - 2 * stack.thickness;
+      ? cleanUp.diameter
+      : hole + 2 * stack.thickness;
+  return { cleanUp: cleanUp.diameter, round, stated, missing, stack };
+}
+
+/** @returns null where nothing is to be filled under the bushing, and no larger round is stated */
+export function shimsOf(aimed: Aimed): Shims | null {
+  const lined = shimStack(aimed);
+  if (lined === null) return null;
+  const { bore, surface, removal, facts, places, cleanUp } = aimed;
+  const { stack, round } = lined;
   const length = surface.grid.z[surface.grid.z.length - 1]!;
-  const off = deviation.map((e, k) =>
-    places[k] === SEATED ? Math.max(0, (round - target.diameter) / 2 - e) : 0,
+  const off = deviationFrom(surface, round / 2, cleanUp.axis).map((e, k) =>
+    places[k] === SEATED ? Math.max(0, -e) : 0,
   );
   return {
-    cleanUp,
-    round,
-    stated,
-    missing,
-    stack,
-    pressFit: bore.facts.bushingOutside.mm - lined,
+    ...lined,
+    pressFit:
+      stack === null ? Number.NaN : bore.facts.bushingOutside.mm - (round - 2 * stack.thickness),
     volumeOff: metalVolume(surface, off),
     strips:
       stack === null
@@ -86,12 +92,12 @@ export function shimsOf({
         : stripsOf({
             bore: round,
             layers: stack.layers,
-            gap: shim.gap.mm,
-            clear: shim.clear,
+            gap: facts.shim.gap.mm,
+            clear: facts.shim.clear,
             ...holesAndButt(bore),
           }),
     seats: bore.facts.seats.map(({ from, to }) => ({ from, to: Math.min(to, length) })),
-    partRound: partRound(lowByHour({ surface, deviation, places })),
+    partRound: partRound(lowByHour({ surface, deviation: removal.deviation, places })),
   };
 }
 

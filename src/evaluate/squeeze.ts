@@ -6,6 +6,7 @@ import {
   coldReadings,
   needOf,
   planSqueeze,
+  type SqueezeAsked,
   type SqueezePlan,
 } from '../assembly/squeeze.ts';
 import { SEATED } from '../bore/removal.ts';
@@ -32,25 +33,15 @@ const USUAL_UPSET = { least: 0.0508, most: 0.254, from: 50.8, to: 76.2 } as cons
 /** While springback is not known the closing may be out by this share of itself. Judgement. */
 const UNKNOWN_OFF = 0.25;
 
-/** @returns null where no depth of the seat is worth squeezing */
-export function squeezeOf(worked: WithTarget): Squeeze | null {
-  const { bore, survey, surface, target, facts } = worked;
-  const { under, log, upset: stated } = facts.squeeze;
-  const goal = target.diameter - under.mm;
-  const usual = usualUpset(target.diameter);
-  const learned = learnRange(
-    upsetShares(log).map((share) => share * target.diameter),
-    usual,
-  )!;
-  const upset = {
-    least:
-      stated.least >= 0
-        ? stated.least
-        : Math.min(learned.least, knownOr(stated.most, learned.least)),
-    most: stated.most >= 0 ? stated.most : Math.max(learned.most, knownOr(stated.least, 0)),
-    count: learned.count,
-  };
-  const { grid, mean } = surface;
+/**
+ * How far to squeeze each depth, before anything of heat and springback.
+ *
+ * @returns null where no depth of the seat is worth squeezing
+ */
+export function squeezePlan(
+  worked: WithTarget,
+): { readonly asked: SqueezeAsked; readonly plan: SqueezePlan } | null {
+  const { grid, mean } = worked.surface;
   const columns = grid.theta.length;
   const row = (iz: number) => worked.places.subarray(iz * columns, (iz + 1) * columns);
   const asked = {
@@ -58,26 +49,60 @@ export function squeezeOf(worked: WithTarget): Squeeze | null {
     radius: mean,
     // A chamfer or a groove all round is no seat; beside a hole there is one.
     seated: [...grid.z].map((_, iz) => row(iz).includes(SEATED)),
-    goal,
-    upset: upset.most,
+    goal: worked.target.diameter - worked.facts.squeeze.under.mm,
+    upset: upsetOf(worked).most,
   };
   const plan = planSqueeze(asked);
-  if (plan === null) return null;
+  return plan && { asked, plan };
+}
+
+/** @returns null where no depth of the seat is worth squeezing */
+export function squeezeOf(worked: WithTarget): Squeeze | null {
+  const found = squeezePlan(worked);
+  if (found === null) return null;
+  const { asked, plan } = found;
+  const { bore, survey, facts } = worked;
   const close = plan.most.close;
   const springs = springsOf(worked, close);
   const off = springs === null ? UNKNOWN_OFF * close : (springs.most - springs.least) / 2;
   const depths = survey.sections.map(({ z }) => z).filter((z) => isSeat(bore, z));
   const give = Math.max(0, ...survey.sections.map((s) => s.give).filter((g) => g > 0));
+  const { least, most } = facts.squeeze.upset;
   return {
     plan,
-    goal,
-    upset,
-    upsetStated: stated.least >= 0 || stated.most >= 0,
+    goal: asked.goal,
+    upset: upsetOf(worked),
+    upsetStated: least >= 0 || most >= 0,
     springs,
     move: springs && { least: close + springs.least, most: close + springs.most },
-    heats: heatsOf(needOf(plan.most), usual),
+    heats: heatsOf(needOf(plan.most), perHeat(worked)),
     cold: coldReadings(asked, plan, depths, off, give),
   };
+}
+
+/** How far the mean draws in with a heat: as stated, else as the log teaches or as is usual. */
+function upsetOf({ target, facts }: WithTarget): Learned {
+  const { log, upset: stated } = facts.squeeze;
+  const learned = learnRange(
+    upsetShares(log).map((share) => share * target.diameter),
+    usualUpset(target.diameter),
+  )!;
+  return {
+    least:
+      stated.least >= 0
+        ? stated.least
+        : Math.min(learned.least, knownOr(stated.most, learned.least)),
+    most: stated.most >= 0 ? stated.most : Math.max(learned.most, knownOr(stated.least, 0)),
+    count: learned.count,
+  };
+}
+
+/** How far one heat brings it, across, mm: as stated, else as usual. */
+export function perHeat({ target, facts }: WithTarget): Range {
+  const { least, most } = facts.squeeze.upset;
+  const usual = usualUpset(target.diameter);
+  const from = least > 0 ? least : Math.min(usual.least, most > 0 ? most : usual.least);
+  return { least: from, most: Math.max(from, most > 0 ? most : usual.most) };
 }
 
 function knownOr(value: number, otherwise: number): number {
@@ -115,7 +140,7 @@ function isSeat({ facts }: WithTarget['bore'], z: number): boolean {
   return facts.seats.some(({ from, to }) => z >= from && z <= to);
 }
 
-function heatsOf(close: number, { least, most }: Range) {
+export function heatsOf(close: number, { least, most }: Range) {
   const heats = (each: number) => Math.max(1, Math.ceil(close / each - 1e-9));
   return { least: heats(most), most: heats(least) };
 }

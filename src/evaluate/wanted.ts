@@ -22,6 +22,7 @@ import { decimalsFor } from '../job/digits.ts';
 import type { BoreFacts } from '../job/facts.ts';
 import type { Decisions, Feature, Survey, Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength, formatPerSide, lengthMm } from '../job/units.ts';
+import { isOwnSize, roundOf } from './aimed.ts';
 import type { Partner } from './partner.ts';
 
 /** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known, and of a pin or bushing. */
@@ -37,14 +38,14 @@ export function chooseTarget(
   const decided = lengthMm(decisions.target);
   const diameter = decided > 0 ? decided : facts.bushingOutside.mm - facts.pressFit.mm;
   if (!(diameter > 0)) return null;
-  const { axis, centreRule } = chooseAxis(
-    decisions.centre,
-    posterior,
-    surface,
-    facts,
-    diameter / 2,
-    partner,
-  );
+  const ruled = chooseAxis(decisions.centre, posterior, surface, facts, diameter / 2, partner);
+  const { centreRule } = ruled;
+  // A bore that is made round at a size of its own goes to the axis on which that size was found.
+  const round =
+    isOwnSize(decisions) && followsBore(centreRule)
+      ? roundOf(surface, wallPlaces(surface, facts.seats, facts.keepouts), ruled)
+      : null;
+  const axis = round?.axis ?? ruled.axis;
   const sides = assumption(posterior);
   const worn = clockTheta(survey.wornSide);
   const assumed =

@@ -1,18 +1,22 @@
 /** The ways of mending of one survey, with what is at hand for them, what stands in their way, and the advice. */
+import { MOST_LAYERS } from '../assembly/shims.ts';
+import type { Range } from '../assembly/springback.ts';
+import { needOf } from '../assembly/squeeze.ts';
 import { type Advice, advise, type Gates, type WayRules } from '../bore/advice.ts';
-import { followsBore, freeAxis } from '../bore/centre.ts';
-import { wallPlaces } from '../bore/removal.ts';
-import type { Axis, Target, WearSurface } from '../bore/types.ts';
-import { type Ways, waysOf } from '../bore/ways.ts';
+import type { CleanUp } from '../bore/cleanUp.ts';
+import { type ShimAim, type SqueezeAim, type Ways, waysOf } from '../bore/ways.ts';
 import type { WayFigures, WayName, WayOutcome } from '../bore/wayTypes.ts';
 import { type BoreEvaluation, evaluate, type Memory, type SurveyEvaluation } from '../evaluate.ts';
-import type { BoreFacts } from '../job/facts.ts';
-import { OWN_SIZE } from '../job/featureEdits.ts';
+import type { MendingFacts } from '../job/mendingFacts.ts';
 import { hotWork, type Stop } from '../job/safety.ts';
-import type { Decisions, Feature, Job, Units } from '../job/schema.ts';
+import type { Decisions, Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
-import { lengthMm } from '../job/units.ts';
-import { usualStock, wayFigureMm, wayShare } from '../job/wayFigures.ts';
+import { toolFacts } from '../job/tools.ts';
+import { wayFigureMm, wayShare } from '../job/wayFigures.ts';
+import { type Aimed, aimedAt } from './aimed.ts';
+import { bareOf, grinderOf } from './passes.ts';
+import { shimStack } from './shims.ts';
+import { heatsOf, perHeat, squeezePlan } from './squeeze.ts';
 import type { SurveyOf } from './surveyOf.ts';
 import { type Need, needsOf } from './wayNeeds.ts';
 
@@ -25,6 +29,7 @@ export interface WayStop {
 }
 
 export interface WaysEvaluation extends Ways {
+  readonly cleanUp: CleanUp;
   readonly advice: Advice;
   readonly stops: readonly WayStop[];
   /** Questions about heat that nobody has answered yet. */
@@ -55,36 +60,43 @@ export function waysAsked(
 /** @returns null where the survey has no target, or nothing of the wall is a seat */
 export function waysOfSurvey(
   job: Job,
-  { id, facts }: Pick<BoreEvaluation, 'id' | 'facts'>,
+  bore: BoreEvaluation,
   survey: SurveyEvaluation,
   shop: Shop | null,
 ): WaysEvaluation | null {
-  const feature = job.features.find((one) => one.id === id);
-  const { surface, target, removal } = survey;
-  if (feature === undefined || surface === null || target === null || removal === null) return null;
-  const { seats, keepouts, bushingOutside, pressFit, bossOutside } = facts;
-  const figures = wayFigures(feature.decisions, job.units, shop);
+  const aimed = aimedAt(job, bore, survey, shop);
+  if (aimed === null) return null;
+  const { surface, target, removal, feature, cleanUp, facts } = aimed;
+  const { seats, keepouts, bushingOutside, pressFit, bossOutside } = bore.facts;
+  const { decisions } = feature;
+  const figures = wayFigures(decisions, job.units, facts, perHeat(aimed));
   const ways = waysOf({
     surface,
     sd: removal.sd,
     seats,
     keepouts,
-    ...standardTarget(feature, facts, target, surface),
+    target: target.diameter,
+    axis: target.axis,
     bushing: bushingOutside.mm,
     pressFit: pressFit.mm,
     bossOutside: bossOutside.mm,
     figures,
+    cleanUp,
+    squeeze: squeezeAim(aimed),
+    shims: shimAim(aimed),
+    bare: bareOf(surface, bore.facts),
+    grinder: (diameter) => grinderOf(toolFacts(decisions, shop, diameter, job.units)),
   });
-  if (ways === null) return null;
-  const rules = wayRules(feature.decisions, job.units);
+  const rules = wayRules(decisions, job.units);
   const work = hotWork(job.safety);
   const stops = [
-    ...ownStops(feature.decisions, ways.outcomes, rules),
+    ...ownStops(decisions, ways.outcomes, rules),
     ...work.stops.map((stop): WayStop => ({ ...plain(stop), closes: 'heat' })),
   ];
   const gates: Gates = { heat: !work.open, all: stops.some(({ closes }) => closes === 'all') };
   return {
     ...ways,
+    cleanUp,
     advice: advise(ways.outcomes, rules, gates),
     stops,
     asks: work.asks,
@@ -95,47 +107,48 @@ export function waysOfSurvey(
   };
 }
 
+/** The squeeze as its own part plans it. */
+function squeezeAim(aimed: Aimed): SqueezeAim | null {
+  const found = squeezePlan(aimed);
+  if (found === null) return null;
+  const { jaws, rows, most } = found.plan;
+  return {
+    jaws,
+    rows,
+    bent: rows.reduce((largest, { bent }) => Math.max(largest, bent.largest), 0),
+    heats: heatsOf(needOf(most), perHeat(aimed)),
+  };
+}
+
+function shimAim(aimed: Aimed): ShimAim | null {
+  const found = shimStack(aimed);
+  return found === null || found.stack === null
+    ? null
+    : { round: found.round, layers: found.stack.layers };
+}
+
 function plain({ says, whom }: Stop): Pick<WayStop, 'says' | 'whom'> {
   return { says, whom };
 }
 
-/** What the ways aim at that keep the bushing's size: the target, unless that is another way's. */
-function standardTarget(
-  { decisions }: Feature,
-  { bushingOutside, pressFit, seats, keepouts }: BoreFacts,
-  { diameter, axis, centreRule }: Target,
-  surface: WearSurface,
-): { readonly target: number; readonly axis: Axis; readonly free: boolean } {
-  const free = followsBore(centreRule);
-  const usual = bushingOutside.mm - pressFit.mm;
-  const { way } = decisions;
-  const others = way !== undefined && OWN_SIZE.includes(way) && lengthMm(decisions.target) > 0;
-  if (!others || !(usual > 0)) return { target: diameter, axis, free };
-  const places = wallPlaces(surface, seats, keepouts);
-  const at = followsBore(centreRule) ? freeAxis(surface, usual / 2, places, centreRule) : axis;
-  return { target: usual, axis: at, free };
-}
-
-/** Layers that still hold each other: more slide. Judgement. */
-const SHIM_LAYERS = 3;
-/** Sheet that is thicker is no shim, mm. */
-const THICKEST_SHIM = 1.6;
-
-function wayFigures(decisions: Decisions, units: Units, shop: Shop | null): WayFigures {
-  const own = (shop?.stock ?? []).map(({ thickness }) => lengthMm(thickness));
-  const stock = own.filter((mm) => mm > 0 && mm <= THICKEST_SHIM);
+function wayFigures(
+  decisions: Decisions,
+  units: Units,
+  facts: MendingFacts,
+  heat: Range,
+): WayFigures {
   const mm = (key: Parameters<typeof wayFigureMm>[1]) => wayFigureMm(decisions, key, units);
   return {
     oversizeStep: mm('oversizeStep'),
     sleeveWall: mm('sleeveWall'),
-    weldAllowance: mm('weldAllowance'),
-    weldOver: decisions.weld?.over ?? 'seat',
-    squeezeUnder: mm('squeezeUnder'),
-    heatLeast: mm('heatLeast'),
-    heatMost: mm('heatMost'),
-    shimLayers: SHIM_LAYERS,
-    shimLeast: mm('shimLeast'),
-    stock: stock.length > 0 ? stock : usualStock(units),
+    weldAllowance: facts.weld.allowance.mm,
+    weldOver: facts.weld.over,
+    squeezeUnder: facts.squeeze.under.mm,
+    heatLeast: heat.least,
+    heatMost: heat.most,
+    shimLayers: MOST_LAYERS,
+    shimLeast: facts.shim.least.mm,
+    stock: facts.stock.sheets,
   };
 }
 

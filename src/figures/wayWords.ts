@@ -67,6 +67,9 @@ function squeezeWords({ squeeze, target }: WayOutcome, ways: WaysEvaluation, uni
   return `Closed by up to ${across(closing)}, until the largest place ends under the target; then ground to ${size}. ${bent}`;
 }
 
+/** Less than this is on size, per side, mm: 0.0001 in. */
+const ON_SIZE = 0.0025;
+
 /** `Work: 4 passes; at most 0.002 in per side off.` */
 export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): string {
   const { perSide } = tellerOf(ways, units);
@@ -75,16 +78,19 @@ export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): 
     off.greatest > 0 ? `${perSide(off.greatest)} off` : '',
     on.greatest > 0 && name === 'weld' ? `${perSide(on.greatest)} on` : '',
   ].filter((part) => part !== '');
-  return `Work: ${stepsWords(one)}${most.length > 0 ? `; at most ${most.join(', ')}` : ''}.`;
+  const stays =
+    name !== 'leave' && one.stays >= ON_SIZE ? ` Up to ${perSide(one.stays)} stays standing.` : '';
+  return `Work: ${stepsWords(one)}${most.length > 0 ? `; at most ${most.join(', ')}` : ''}.${stays}`;
 }
 
-/** `4 passes`, `1 to 5 heats, then 3 passes`, `bored`. */
+/** `4 passes`, `1 to 5 heats, then at least 3 passes`, `bored`. */
 function stepsWords({ passes, squeeze, name }: WayOutcome): string {
   if (Number.isNaN(passes)) return 'bored';
   const grinding = passes === 0 ? '' : passes === 1 ? '1 pass' : `${passes} passes`;
   const heats = squeeze === null ? '' : heatsWords(squeeze);
-  if (heats !== '') return grinding === '' ? heats : `${heats}, then ${grinding}`;
-  if (name === 'weld' && grinding !== '') return `welding, then ${grinding}`;
+  // Measured anew after the heat: then the passes are planned.
+  if (heats !== '') return grinding === '' ? heats : `${heats}, then at least ${grinding}`;
+  if (name === 'weld' && grinding !== '') return `welding, then at least ${grinding}`;
   return grinding === '' ? 'none' : grinding;
 }
 

@@ -49,6 +49,8 @@ export interface MendingFacts {
     readonly gap: Known;
     readonly miss: Known;
     readonly tab: Known;
+    /** The least thickness all round, per side. */
+    readonly least: Known;
     /** Left round a hole on each side. */
     readonly clear: number;
   };
@@ -100,6 +102,8 @@ export const USUAL_HEAT = 600;
 export const USUAL_OVERLAP = 40;
 /** MPa: EN 10025-2, S235, the least of the usual plain steels. */
 export const USUAL_YIELD = 235;
+/** Sheet that is thicker is no shim, mm. */
+const THICKEST_SHIM = 1.6;
 /** mm round a hole on each side. Judgement. */
 const CLEAR = 0.8;
 
@@ -128,6 +132,7 @@ export function mendingFacts(job: Job, feature: Feature, shop: Shop | null): Men
   const stock = (shop?.stock ?? [])
     .map(({ thickness }) => lengthMm(thickness))
     .filter((t) => t > 0);
+  const sheets = stock.filter((t) => t <= THICKEST_SHIM);
   const per = job.units === 'in' ? MM_PER_INCH : 1;
   return {
     squeeze: {
@@ -157,11 +162,12 @@ export function mendingFacts(job: Job, feature: Feature, shop: Shop | null): Men
       gap: known(shim.gap, 'gap'),
       miss: known(shim.miss, 'miss'),
       tab: known(shim.tab, 'tab'),
+      least: ofWays('shimLeast'),
       clear: CLEAR,
     },
     stock:
-      stock.length > 0
-        ? { sheets: stock, from: 'shop' }
+      sheets.length > 0
+        ? { sheets, from: 'shop' }
         : { sheets: usualStock(job.units), from: 'series' },
     washers: [...WASHERS[job.units].map((t) => t * per), ...stock],
     weld: {

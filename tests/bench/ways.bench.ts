@@ -1,3 +1,5 @@
+import { planSqueeze } from '../../src/assembly/squeeze.ts';
+import { cleanUp } from '../../src/bore/cleanUp.ts';
 import { planPasses } from '../../src/bore/passes.ts';
 import { removalMap, wallPlaces } from '../../src/bore/removal.ts';
 import { deviationFrom, NO_AXIS } from '../../src/bore/target.ts';
@@ -40,14 +42,27 @@ const surface = {
 const seats = [{ from: 0, to: LENGTH }];
 
 function allWays() {
+  const places = wallPlaces(surface, seats, []);
+  const clean = cleanUp(surface, places, 'free')!;
+  const plan = planSqueeze({
+    grid: surface.grid,
+    radius: mean,
+    seated: [...z].map(() => true),
+    goal: 2 * R - 0.05,
+    upset: 0.25,
+  })!;
   return waysOf({
+    cleanUp: clean,
+    squeeze: { ...plan, bent: plan.largest, heats: { least: 1, most: 5 } },
+    shims: { round: clean.diameter + 0.1, layers: [0.3] },
+    bare: new Uint8Array(mean.length),
+    grinder: () => ({ tool: { rigid: true, radius: 12, width: 20, bite: 0.05 }, slope: 0.01 }),
     surface,
     sd,
     seats,
     keepouts: [],
     target: 2 * R,
     axis: NO_AXIS,
-    free: true,
     bushing: 2 * R + 0.05,
     pressFit: 0.05,
     bossOutside: 95,

@@ -75,6 +75,7 @@ function outcomes(low: number, share: number, off = 0.05, wallLeft = 20): WayOut
     gap: { over, behind: Math.max(0, over - 0.025), theta: 0, z: 0 },
     wallLeft,
     passes: 3,
+    stays: 0,
     layers: name === 'shim' ? [0.3] : [],
     squeeze:
       name === 'squeeze'
