@@ -121,7 +121,8 @@ export function fewestPasses(matter: PassMatter): number {
   let left = mostLeft(matter, removal.deviation);
   let doubt = Number.POSITIVE_INFINITY;
   for (let k = 0; k < places.length; k++) {
-    if (places[k] === SEATED && -removal.deviation[k]! === left) doubt = Math.min(doubt, removal.sd[k]!);
+    if (places[k] === SEATED && -removal.deviation[k]! === left)
+      doubt = Math.min(doubt, removal.sd[k]!);
   }
   let passes = 0;
   for (let sure = left - SURE * doubt; left >= ON_SIZE; sure = left, passes++) {

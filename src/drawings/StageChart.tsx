@@ -23,9 +23,10 @@ export function StageChart({ figure, width, theme }: Props) {
   const top = curves.length * (letters + 6) + 10;
   const x = scaleLinear([-0.5, stages.length - 0.5], [left, right]);
   const y = scaleLinear([0, 1.05 * most], [top + DEEP, top]);
-  const named = stages.map((name, i) => (i < measured ? name : name.replace(/^pass /, '')));
   const room = (right - left) / stages.length;
-  const height = top + DEEP + 3 * letters + 6;
+  const { labels, key } = named(stages, measured, (name) => name.length * 0.6 * letters <= room);
+  const foot = top + DEEP + letters + 4;
+  const height = foot + (key.length + 1) * (letters + 6) + 2;
   const planned = round(x(measured - 0.5));
   return (
     <svg
@@ -64,12 +65,17 @@ export function StageChart({ figure, width, theme }: Props) {
             </text>
           </g>
         ))}
-        {named.map((name, i) => (
-          <text key={i} x={round(x(i))} y={top + DEEP + letters + 4} textAnchor="middle">
-            {fitting(name, room, letters)}
+        {labels.map((name, i) => (
+          <text key={i} x={round(x(i))} y={foot} textAnchor="middle">
+            {name}
           </text>
         ))}
       </g>
+      {key.map((text, i) => (
+        <text key={text} x={left} y={foot + (i + 1) * (letters + 6)}>
+          {text}
+        </text>
+      ))}
       <text x={left} y={height - 6}>
         {unit}
         {measured < stages.length && '; right of the line: planned'}
@@ -88,8 +94,22 @@ export function StageChart({ figure, width, theme }: Props) {
   );
 }
 
-/** As much of a name as there is room for; a letter is about half as wide as it is high. */
-function fitting(name: string, room: number, letters: number): string {
-  const most = Math.max(2, Math.floor(room / (0.6 * letters)));
-  return name.length <= most ? name : `${name.slice(0, most - 1)}…`;
+/**
+ * What stands under the axis: names where all of them fit, else a letter for each stage that was measured, told below. A pass
+ * that is planned is its number.
+ */
+function named(
+  stages: readonly string[],
+  measured: number,
+  fits: (name: string) => boolean,
+): { readonly labels: readonly string[]; readonly key: readonly string[] } {
+  const short = (name: string) => name.replace(/^pass /, '');
+  if (stages.every((name, i) => fits(i < measured ? name : short(name)))) {
+    return { labels: stages.map((name, i) => (i < measured ? name : short(name))), key: [] };
+  }
+  const letter = (i: number) => String.fromCharCode(65 + (i % 26));
+  return {
+    labels: stages.map((name, i) => (i < measured ? letter(i) : short(name))),
+    key: stages.slice(0, measured).map((name, i) => `${letter(i)}: ${name}`),
+  };
 }

@@ -15,6 +15,7 @@ import { Words } from '../parts/Words.tsx';
 import { useSize } from '../useSize.ts';
 import { PassLine } from './PassLine.tsx';
 import { ToolLine } from './ToolLine.tsx';
+import { usePastNotice } from './usePastNotice.ts';
 import type { Worked } from './worked.ts';
 import './passes.css';
 
@@ -27,6 +28,7 @@ export default function Passes({ bench }: { readonly bench: Worked }) {
     if (settled) wantPasses({ job, bore, survey, shop });
   }, [settled, job, bore, survey, shop]);
   const found = passesFor(state, bore, survey);
+  usePastNotice(bench, found?.past ?? null);
   return (
     <section className="passes" aria-labelledby="passes-head">
       <h3 id="passes-head">Passes</h3>
