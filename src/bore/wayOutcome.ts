@@ -85,7 +85,7 @@ function passesOf(
 }
 
 /** After heat or weld the bore is another one, and is measured before it is ground. */
-export function isMeasuredAnew(name: WayName): boolean {
+function isMeasuredAnew(name: WayName): boolean {
   return name === 'squeeze' || name === 'weld';
 }
 

@@ -3,17 +3,16 @@
  * round of those that bring a size of their own. One place, so that a way and its plan go by the same.
  */
 import { followsBore, freeAxis } from '../bore/centre.ts';
-import { type CleanUp, cleanUp } from '../bore/cleanUp.ts';
+import type { CleanUp } from '../bore/cleanUp.ts';
 import { removalMap, wallPlaces } from '../bore/removal.ts';
 import { deviationFrom } from '../bore/target.ts';
-import type { Axis, CentreRule, Target, WearSurface } from '../bore/types.ts';
+import type { Target, WearSurface } from '../bore/types.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { BoreFacts } from '../job/facts.ts';
-import { OWN_SIZE } from '../job/featureEdits.ts';
 import { mendingFacts } from '../job/mendingFacts.ts';
-import type { Decisions, Feature, Job } from '../job/schema.ts';
+import type { Feature, Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
-import { lengthMm } from '../job/units.ts';
+import { isOwnSize, roundOf } from './ownSize.ts';
 import type { WithTarget } from './withTarget.ts';
 
 /** A survey with its target, and the round that cleans up all of its seat; null where there is no target or no seat. */
@@ -57,20 +56,6 @@ export function aimedAt(
     facts: mendingFacts(job, feature, shop),
     cleanUp: clean,
   };
-}
-
-/** True where the target is the size of a way that brings its own. */
-export function isOwnSize({ way, target }: Decisions): boolean {
-  return way !== undefined && OWN_SIZE.includes(way) && lengthMm(target) > 0;
-}
-
-/** The smallest round of the seat about the axis that the rule wants of a bore made round; null: nothing is a seat. */
-export function roundOf(
-  surface: WearSurface,
-  places: Uint8Array,
-  { centreRule, axis }: { readonly centreRule: CentreRule; readonly axis: Axis },
-): CleanUp | null {
-  return cleanUp(surface, places, followsBore(centreRule) ? centreRule : axis);
 }
 
 /** What the ways aim at that keep the bushing's size: the target, unless that is another way's. */

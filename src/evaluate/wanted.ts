@@ -22,7 +22,7 @@ import { decimalsFor } from '../job/digits.ts';
 import type { BoreFacts } from '../job/facts.ts';
 import type { Decisions, Feature, Survey, Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength, formatPerSide, lengthMm } from '../job/units.ts';
-import { isOwnSize, roundOf } from './aimed.ts';
+import { isOwnSize, roundOf } from './ownSize.ts';
 import type { Partner } from './partner.ts';
 
 /** Target diameter: as decided, else bushing outside diameter less press fit. Null while neither is known, and of a pin or bushing. */
