@@ -92,6 +92,11 @@ export default defineConfig({
       output: {
         // A service worker is found by a fixed name: only its contents say that it changed.
         entryFileNames: ({ name }) => (name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js'),
+        // All that the first painting needs comes in one file: each of many small ones is asked for,
+        // answered and read by itself before anything can be typed.
+        codeSplitting: {
+          groups: [{ name: 'page', tags: ['$initial'], test: (id) => !/serviceWorker/.test(id) }],
+        },
       },
     },
   },

@@ -14,10 +14,15 @@ import { registerOffline } from './offline.ts';
 
 followTheme(document.documentElement);
 history.scrollRestoration = 'manual';
-void startBench().then(keepPlace);
-createRoot(document.getElementById('page')!).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-);
+const begun = startBench();
+void begun.then(keepPlace);
+// The page is drawn once, with its job; a device that is slow to hand it over leaves it empty no longer than this, ms.
+const waited = new Promise((resolve) => setTimeout(resolve, 1000));
+void Promise.race([begun, waited]).then(() => {
+  createRoot(document.getElementById('page')!).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+});
 registerOffline();

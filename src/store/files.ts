@@ -38,12 +38,13 @@ function tellNotKept(left: Job): void {
   });
 }
 
+const openText = (text: string, name: string) => putOnBench(openJob(text, name), name);
+
 /**
- * Opens a text that came from outside as a job; one in doubt only after a yes. A job of the same id that is
+ * Puts what came from outside on the bench; a job in doubt only after a yes. A job of the same id that is
  * kept on the device and says something else is never overwritten: the newcomer gets an id of its own.
  */
-async function openText(text: string, name: string): Promise<void> {
-  const opened = openJob(text, name);
+async function putOnBench(opened: ReturnType<typeof openJob>, name: string): Promise<void> {
   if (!opened.ok) {
     say({ tone: 'fault', text: sentence(opened.why) });
     return;
@@ -161,7 +162,7 @@ export async function openDemo(demo: Demo): Promise<void> {
   const text = await demo.text();
   const opened = openJob(text, demo.name);
   if (!opened.ok || !(await openKept(opened.job.id))) {
-    await openText(text, demo.name);
+    await putOnBench(opened, demo.name);
     return;
   }
   if (jobStore.getState().job === null || saveJob(jobStore.getState().job!) === saveJob(opened.job))

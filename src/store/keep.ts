@@ -54,7 +54,7 @@ export interface Keeper {
   putBack(job: KeptJob): Promise<void>;
   /** To be called at the start: brings what a crash left unwritten onto the shelf, and lists what is there. */
   begin(): Promise<void>;
-  /** Writes what a handle has just been moved to, before it rests: the page may be going. */
+  /** Writes what waits for a rest before it has come: the page may be going. */
   settle(): void;
   /** Resolves when nothing waits to be written. */
   idle(): Promise<void>;
@@ -70,6 +70,8 @@ export interface KeeperTools {
 
 /** A handle that has not moved for so long rests, ms. */
 const HANDLE_RESTS_MS = 100;
+/** A job just put on the bench, in which nothing is typed yet, leaves the page so long to draw it first, ms. */
+const OPENED_RESTS_MS = 1000;
 
 export function createKeeper({ shelf, slate, bench, saveJob, now }: KeeperTools): Keeper {
   const store = createStore<KeepState>()(() => ({
@@ -97,7 +99,7 @@ export function createKeeper({ shelf, slate, bench, saveJob, now }: KeeperTools)
   const writer = createWriter(shelf, slate, store, refuse);
   const writeNow = (job: Job) =>
     writer.write({ id: job.id, title: job.title, changed: now(), text: saveJob(job) });
-  // What is typed is written at once; where a handle passes by, only the place where it rests.
+  // What is typed is written at once; where a handle passes by, only the place where it rests; a job just opened, soon.
   let passing: { readonly job: Job; readonly timer: ReturnType<typeof setTimeout> } | null = null;
   const settle = () => {
     if (passing === null) return;
@@ -111,8 +113,9 @@ export function createKeeper({ shelf, slate, bench, saveJob, now }: KeeperTools)
     if (passing !== null && passing.job.id !== job.id) settle();
     if (passing !== null) clearTimeout(passing.timer);
     passing = null;
-    if (mark === null) writeNow(job);
-    else passing = { job, timer: setTimeout(settle, HANDLE_RESTS_MS) };
+    const opened = job.id !== before.job?.id;
+    if (mark === null && !opened) writeNow(job);
+    else passing = { job, timer: setTimeout(settle, opened ? OPENED_RESTS_MS : HANDLE_RESTS_MS) };
   });
   return {
     store,

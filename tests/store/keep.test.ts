@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Job } from '../../src/job/schema.ts';
 import { createJobStore } from '../../src/store/job.ts';
 import { createKeeper, type KeptJob, type Shelf, type Slate } from '../../src/store/keep.ts';
 import { benchJob, retitled } from './benchJob.ts';
@@ -42,14 +43,19 @@ function bench(texts = new Map<string, string>()) {
     saveJob: JSON.stringify,
     now,
   });
-  return { ...slow, store, keeper, texts };
+  // A job just opened is written soon; here at once, as when the page goes.
+  const put = (job: Job) => {
+    store.getState().put(job);
+    keeper.settle();
+  };
+  return { ...slow, store, keeper, texts, put };
 }
 const namedError = (name: string) => Object.assign(new Error(name), { name });
 
 describe('keeping jobs', () => {
   test('every edit is written at once, the newest behind the one under way', async () => {
-    const { store, keeper, jobs, state, finishOne } = bench();
-    store.getState().put(benchJob('a', 'start'));
+    const { store, keeper, jobs, state, finishOne, put } = bench();
+    put(benchJob('a', 'start'));
     expect(state.writes).toBe(1);
     for (const title of ['1', '2', '3']) store.getState().edit(retitled(title));
     expect(keeper.store.getState().safe).toBe(false);
@@ -64,8 +70,8 @@ describe('keeping jobs', () => {
   });
 
   test('where a handle passes by nothing is written; where it rests, or the page goes, it is', async () => {
-    const { store, keeper, jobs, state, finishOne } = bench();
-    store.getState().put(benchJob('a', 'start'));
+    const { store, keeper, jobs, state, finishOne, put } = bench();
+    put(benchJob('a', 'start'));
     finishOne();
     await keeper.idle();
     for (const title of ['1', '2', '3']) store.getState().edit(retitled(title), 'handle');
@@ -85,9 +91,22 @@ describe('keeping jobs', () => {
     expect(state.writes).toBe(4);
   });
 
-  test('an undo is kept like an edit', async () => {
-    const { store, keeper, jobs, finishOne } = bench();
+  test('a job just opened is written when the page is drawn, or goes; typed into, at once', async () => {
+    const { store, keeper, state, finishOne } = bench();
     store.getState().put(benchJob('a', 'start'));
+    expect(state.writes).toBe(0);
+    keeper.settle();
+    expect(state.writes).toBe(1);
+    finishOne();
+    await keeper.idle();
+    store.getState().put(benchJob('b', 'start'));
+    store.getState().edit(retitled('typed'));
+    expect(state.writes).toBe(2);
+  });
+
+  test('an undo is kept like an edit', async () => {
+    const { store, keeper, jobs, finishOne, put } = bench();
+    put(benchJob('a', 'start'));
     store.getState().edit(retitled('wrong'));
     store.getState().undo();
     finishOne();
@@ -98,9 +117,9 @@ describe('keeping jobs', () => {
   });
 
   test('several jobs are listed, the last used first', async () => {
-    const { store, keeper, finishOne } = bench();
+    const { keeper, finishOne, put } = bench();
     for (const id of ['a', 'b', 'a']) {
-      store.getState().put(benchJob(id));
+      put(benchJob(id));
       finishOne();
       await keeper.idle();
     }
@@ -110,8 +129,8 @@ describe('keeping jobs', () => {
   });
 
   test('a job taken off the device can be put back as it was', async () => {
-    const { store, keeper, jobs, finishOne } = bench();
-    store.getState().put(benchJob('a'));
+    const { keeper, jobs, finishOne, put } = bench();
+    put(benchJob('a'));
     finishOne();
     await keeper.idle();
     const before = jobs.get('a');
@@ -126,9 +145,9 @@ describe('keeping jobs', () => {
   });
 
   test('a full or forbidden device is told in a sentence, and the next good write clears it', async () => {
-    const { store, keeper, state, finishOne } = bench();
+    const { store, keeper, state, finishOne, put } = bench();
     state.fault = namedError('QuotaExceededError');
-    store.getState().put(benchJob('a'));
+    put(benchJob('a'));
     await keeper.idle();
     expect(keeper.store.getState().refused).toMatch(/storage is full.*Save it to a file/);
     expect(keeper.store.getState().safe).toBe(false);
@@ -145,7 +164,7 @@ describe('keeping jobs', () => {
 
   test('what a crash cut off before it reached the shelf is there at the next start', async () => {
     const crashed = bench();
-    crashed.store.getState().put(benchJob('a', 'start'));
+    crashed.put(benchJob('a', 'start'));
     crashed.store.getState().edit(retitled('just typed'));
     // No write has finished: the page is gone, and only its texts are left.
     const next = bench(crashed.texts);
@@ -167,8 +186,8 @@ describe('keeping jobs', () => {
   });
 
   test('once everything is on the shelf nothing is left over', async () => {
-    const { store, keeper, finishOne, texts } = bench();
-    store.getState().put(benchJob('a'));
+    const { keeper, finishOne, texts, put } = bench();
+    put(benchJob('a'));
     expect(texts.size).toBe(1);
     finishOne();
     await keeper.idle();
