@@ -1,4 +1,4 @@
-/** Weld build-up of a bore: metal, beads, electrodes, order and preheat. mm, grams, °C. */
+/** Weld build-up of a bore or a pin: metal, beads, electrodes, order and preheat. mm, grams, °C. */
 import { STEEL_DENSITY } from './steel.ts';
 
 /** Deposit of one basic low-hydrogen electrode, 350 mm long with a 50 mm stub. */
@@ -34,6 +34,8 @@ export interface DepositAsked {
   readonly share: Float64Array;
   /** Depth between the ends of the seat, mm: what a stringer along the axis runs over. */
   readonly run: number;
+  /** True of a pin, whose deposit goes outwards. */
+  readonly outside?: boolean;
   readonly bead: Bead;
   readonly electrode: Electrode;
 }
@@ -51,14 +53,15 @@ export interface Deposit {
   readonly toBuy: number;
 }
 
-/** A layer inwards from the wall: integral of t (R - t / 2) over angle and depth. */
+/** A layer inwards from the wall: integral of t (R - t / 2) over angle and depth; outwards it is t (R + t / 2). */
 export function depositOf(asked: DepositAsked): Deposit {
-  const { thickness, radius, share, run, bead, electrode } = asked;
+  const { thickness, radius, share, run, bead, electrode, outside = false } = asked;
+  const way = outside ? 1 : -1;
   let [volume, greatest, area] = [0, 0, 0];
   for (let k = 0; k < thickness.length; k++) {
     const t = thickness[k]!;
     if (!(t > 0)) continue;
-    volume += t * (radius[k]! - t / 2) * share[k]!;
+    volume += t * (radius[k]! + (way * t) / 2) * share[k]!;
     area += radius[k]! * share[k]!;
     greatest = Math.max(greatest, t);
   }

@@ -4,7 +4,7 @@ import { cellShares } from './removal.ts';
 import type { Field, Removal, WearSurface, Zone } from './types.ts';
 
 /** Less than this is on size, per side, mm: 0.0001 in. */
-const ON_SIZE = 0.0025;
+export const ON_SIZE = 0.0025;
 /** A hill of its own rises this share of its height above the pass, and at least this much, mm. */
 const PROMINENCE_SHARE = 0.3;
 const PROMINENCE_LEAST = 0.004;
@@ -16,7 +16,10 @@ const MOST_ZONES = 12;
 /** A ring is one zone all round when its core covers at least this share of the clock. */
 const ALL_ROUND = 0.95;
 
-export function findZones(surface: WearSurface, removal: Removal): Zone[] {
+export function findZones(
+  surface: WearSurface,
+  removal: Pick<Removal, 'deviation' | 'likely' | 'sd'>,
+): Zone[] {
   const high = removal.likely.map((t) => (t > 0 ? t : 0));
   const low = removal.deviation.map((e, k) => (e > 0 && !Number.isNaN(removal.likely[k]!) ? e : 0));
   const zones = [

@@ -78,11 +78,14 @@ function broughtLines(found: BuildUp, survey: SurveyEvaluation, units: Units): s
 }
 
 /** Steps with heat and their cautions once every question is answered; before that, what stands in the way. */
-function hotLines(job: Job): (steps: readonly string[]) => string[] {
+export function hotLines(
+  job: Job,
+  of: 'bore' | 'pin' = 'bore',
+): (steps: readonly string[]) => string[] {
   const { open, stops, asks } = hotWork(job.safety);
   return (steps) =>
     open
-      ? [...steps, ...heatCautions(job.safety), HEAT_RULES]
+      ? [...steps, ...heatCautions(job.safety, of), HEAT_RULES]
       : [
           'No step with heat is told before the questions on it are answered.',
           ...stops.map(({ says, whom }) => `${says} Ask ${whom}.`),

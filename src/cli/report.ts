@@ -3,7 +3,6 @@
 import type { NextReading } from '../bore/nextTypes.ts';
 import type {
   BoreAxis,
-  Field,
   Grid,
   OvalTurn,
   Plugs,
@@ -18,13 +17,15 @@ import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.t
 import { sayNext, saySetup } from '../figures/nextWords.ts';
 import { temperatureRemarks } from '../figures/temperatureWords.ts';
 import { sayZone } from '../figures/zoneWords.ts';
-import type { Units } from '../job/schema.ts';
+import type { Job, Units } from '../job/schema.ts';
 import type { TemperatureFacts } from '../job/temperature.ts';
 import type { FindBuildUp } from './buildUpReport.ts';
 import { centresReport, type FindCentres } from './centresReport.ts';
 import { jointReport, patternsReport } from './jointReport.ts';
+import { matrix } from './matrix.ts';
 import type { FindOther } from './otherReport.ts';
 import { passesReport } from './passesReport.ts';
+import { type FindPin, pinReport } from './pinsReport.ts';
 import { circlesReport, cylindersReport } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 import { smoothnessReport } from './smoothnessReport.ts';
@@ -49,10 +50,17 @@ export interface Finders {
   readonly centres?: FindCentres;
 }
 
+/** What is told of pins: of which job, and how their plan is worked out. */
+export interface Pins {
+  readonly job: Job;
+  readonly find: FindPin;
+}
+
 export function reportOf(
   evaluation: Evaluation,
   choice: Choice = {},
   finders: Finders = {},
+  pins: Pins | null = null,
 ): Report {
   return {
     format: 'roundhand-report',
@@ -66,13 +74,29 @@ export function reportOf(
       pressFit: known(bore.facts.pressFit),
       surveys: bore.surveys.map((survey) => surveyReport(survey, bore, evaluation.units, finders)),
     })),
+    pins:
+      pins === null
+        ? []
+        : chosenPins(evaluation, choice).map((pin) => pinReport(pins.job, pin, pins.find)),
     joint: jointReport(evaluation),
   };
 }
 
 /** The bores and surveys that a choice names. */
-export function chosen(evaluation: Evaluation, { bore, survey }: Choice): BoreEvaluation[] {
-  return evaluation.bores
+export function chosen({ bores }: Evaluation, choice: Choice): BoreEvaluation[] {
+  return among(bores, choice);
+}
+
+/** The same of pins. */
+export function chosenPins({ parts }: Evaluation, choice: Choice): BoreEvaluation[] {
+  return among(
+    parts.filter(({ kind }) => kind === 'pin'),
+    choice,
+  );
+}
+
+function among(all: readonly BoreEvaluation[], { bore, survey }: Choice): BoreEvaluation[] {
+  return all
     .filter((one) => bore === undefined || one.name === bore)
     .map((one) => ({
       ...one,
@@ -279,13 +303,6 @@ function remark({ kind, text }: Remark): { kind: Remark['kind']; text: string } 
 
 function known({ mm, from }: { mm: number; from: 'typed' | 'default' | 'missing' }) {
   return { mm: orNull(mm), from };
-}
-
-export function matrix(field: Field, grid: Grid): (number | null)[][] {
-  const columns = grid.theta.length;
-  return Array.from(grid.z, (_, iz) =>
-    Array.from(field.subarray(iz * columns, (iz + 1) * columns), orNull),
-  );
 }
 
 function orNull(value: number): number | null {

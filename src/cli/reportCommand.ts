@@ -20,9 +20,11 @@ import type { Shop } from '../job/shop.ts';
 import { lengthMm } from '../job/units.ts';
 import { buildUpFinder } from './buildUpReport.ts';
 import { centresFinder } from './centresReport.ts';
+import { matrix } from './matrix.ts';
 import { otherFinder } from './otherReport.ts';
+import { pinFinder } from './pinsReport.ts';
 import { readInput } from './readInput.ts';
-import { type Choice, chosen, matrix, reportOf } from './report.ts';
+import { type Choice, chosen, chosenPins, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
 import { temperatureOption } from './temperatureOption.ts';
 import { CSV_ONLY, type Options, type Said, UsageError } from './usage.ts';
@@ -48,17 +50,24 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
     passes: (bore: BoreEvaluation, survey: SurveyEvaluation) =>
       passesOfSurvey(job, bore, survey, said.shop),
   };
+  const pins = pinFinder(job, memory, said.shop);
   const out =
     options.json === true
-      ? JSON.stringify(reportOf(evaluation, choice, finders))
+      ? JSON.stringify(reportOf(evaluation, choice, finders, { job, find: pins }))
       : reportText(
           job,
-          { ...evaluation, bores: chosen(evaluation, choice) },
+          { ...evaluation, ...told(evaluation, choice) },
           said.shop,
           finders.centres,
+          pins,
         );
   const fault = faultOf(evaluation, choice);
   return { out, fault: fault === null ? null : `${name}: ${fault}` };
+}
+
+/** Of the parts only the pins that were chosen are told of one by one; the joint speaks of all. */
+function told(evaluation: Evaluation, choice: Choice): Pick<Evaluation, 'bores' | 'parts'> {
+  return { bores: chosen(evaluation, choice), parts: chosenPins(evaluation, choice) };
 }
 
 /** What is at hand, where it is said. */
@@ -158,21 +167,22 @@ function unitsOf(text: string): Units {
 
 /** Why the choice names nothing that could be reported; null where it does. */
 function whyNothing(evaluation: Evaluation, choice: Choice): string | null {
-  if (evaluation.bores.length === 0) return 'the job has no bore; report speaks of bores.';
-  const bores = chosen(evaluation, { bore: choice.bore });
-  if (bores.length === 0) {
-    return `no bore is called “${choice.bore}”; there is ${listed(evaluation.bores)}.`;
+  const { bores, parts } = evaluation;
+  const named = [...bores, ...parts.filter(({ kind }) => kind === 'pin')];
+  const found = (of: Choice) => [...chosen(evaluation, of), ...chosenPins(evaluation, of)];
+  if (named.length === 0) return 'the job has no bore and no pin; report speaks of those.';
+  const all = found({ bore: choice.bore });
+  if (all.length === 0) {
+    const what = named.every(({ kind }) => kind === 'bore') ? 'bore' : 'bore or pin';
+    return `no ${what} is called “${choice.bore}”; there is ${listed(named)}.`;
   }
-  const surveys = bores.flatMap((bore) => bore.surveys);
+  const surveys = all.flatMap((bore) => bore.surveys);
   if (surveys.length === 0) return 'there is no survey in it yet; measure the bore as found.';
-  if (chosen(evaluation, choice).every((bore) => bore.surveys.length === 0)) {
+  const picked = found(choice).flatMap((bore) => bore.surveys);
+  if (picked.length === 0) {
     return `no survey is called “${choice.survey}”; there is ${listed(surveys)}.`;
   }
-  if (
-    chosen(evaluation, choice).every((bore) =>
-      bore.surveys.every((s) => s.status === 'no-readings'),
-    )
-  ) {
+  if (picked.every((s) => s.status === 'no-readings')) {
     return 'there are no readings in it; a shape needs readings at two clock positions and two depths at least.';
   }
   return null;
@@ -184,8 +194,9 @@ function listed(named: readonly { readonly name: string }[]): string {
 
 /** The first sentence about readings from which no shape can be believed, where none of those reported is better. */
 function faultOf(evaluation: Evaluation, choice: Choice): string | null {
-  const surveys = chosen(evaluation, choice)
-    .flatMap((bore) => bore.surveys)
+  const bores = chosen(evaluation, choice);
+  const surveys = (bores.length > 0 ? bores : chosenPins(evaluation, choice))
+    .flatMap((one) => one.surveys)
     .filter((survey) => survey.status !== 'no-readings');
   const faults = surveys.map((s) => s.notes.find(({ kind }) => kind === 'fault')?.text ?? null);
   return faults.every((text) => text !== null) ? (faults[0] ?? null) : null;

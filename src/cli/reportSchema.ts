@@ -10,6 +10,7 @@ import { CentresSchema, RuleSchema } from './centresReport.ts';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { GrindingSchema, PassSchema } from './passesReport.ts';
+import { PinSchema } from './pinsReport.ts';
 import { Circles, Cylinders } from './plugsReport.ts';
 import { TradeOffSchema } from './tradeOffReport.ts';
 import { WayAdviceSchema, WaySchema } from './waysReport.ts';
@@ -285,6 +286,8 @@ export const Report = v.strictObject({
       surveys: v.array(Survey),
     }),
   ),
+  /** Pins and shafts, each with its plan. */
+  pins: v.array(PinSchema),
   /** Every part of the joint side by side, of the whole job. */
   joint: JointSchema,
 });

@@ -31,6 +31,8 @@ import { buildUpParts } from './buildUpText.ts';
 import type { FindCentres } from './centresReport.ts';
 import { centresText } from './centresText.ts';
 import { passesText } from './passesReport.ts';
+import type { FindPin } from './pinsReport.ts';
+import { pinText } from './pinsText.ts';
 import { columns, list, paragraphs, underlined, wrapped } from './textLayout.ts';
 import { waysText } from './waysText.ts';
 
@@ -42,16 +44,21 @@ const GRINDING =
 /**
  * @param shop what is at hand; null: nobody has said
  * @param centres works out what each rule for the centre costs; left out: none is told
+ * @param pins works out the plan of a pin; left out: none is told
  */
 export function reportText(
   job: Job,
   evaluation: Evaluation,
   shop: Shop | null = null,
   centres: FindCentres = () => null,
+  pins: FindPin = () => null,
 ): string {
   const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
   const bores = evaluation.bores.map((bore) => boreText(bore, { job, shop, centres }));
-  return [head, ...bores, jointText(evaluation), wrapped(GRINDING)]
+  const shafts = evaluation.parts
+    .filter(({ kind }) => kind === 'pin')
+    .map((pin) => pinText(job, pin, pins));
+  return [head, ...bores, ...shafts, jointText(evaluation), wrapped(GRINDING)]
     .filter((part) => part !== '')
     .join('\n\n');
 }

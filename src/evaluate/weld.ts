@@ -95,7 +95,7 @@ function stillLow(
 }
 
 /** Of the papers' parts carbon must be told; one that is left out counts for nothing. NaN: not known. */
-function equivalentOf({ known, carbon, parts }: MendingFacts['weld']['steel']): number {
+export function equivalentOf({ known, carbon, parts }: MendingFacts['weld']['steel']): number {
   if (known === 'equivalent') return carbon;
   if (known === 'nothing' || !(parts.C > 0)) return Number.NaN;
   const told = (part: SteelPart) => (parts[part] >= 0 ? parts[part] : 0);

@@ -18,6 +18,8 @@ export const KEEPOUT_NAMES: Readonly<Record<Keepout['kind'], string>> = {
   'grease-hole': 'grease hole',
   chamfer: 'chamfer',
   groove: 'groove',
+  thread: 'thread',
+  face: 'face',
   other: 'keep off',
 };
 

@@ -35,21 +35,32 @@ export function weldStage({ sections }: SurveyEvaluation, stage: string): 'as-fo
 
 function metalWords(
   { deposit }: BuildUp['weld'],
-  { allowance, over, beadHeight, beadWidth, overlap, electrode }: BuildUp['facts']['weld'],
+  weld: BuildUp['facts']['weld'],
   units: Units,
 ): string[] {
+  const { allowance, over } = weld;
   const where = over === 'seat' ? 'over the whole seat' : 'where it is low only';
   if (!(deposit.mass > 0)) {
     return [`Welded ${where}, nothing is asked for: no place is lower than the finished size.`];
   }
-  const bead = `${formatLength(beadHeight.mm, units, 2)} high and ${formatLength(beadWidth.mm, units, 2)} wide`;
   return [
     `Welded ${where}, up to ${formatPerSide(allowance.mm, units, 3)} above the finished size: ${grams(deposit.mass)} of metal (${earned(deposit.volume, -1)} mm³), at most ${formatPerSide(deposit.greatest, units, 3)} thick.`,
-    `With beads ${bead}, each lapping ${Math.round(overlap.value)} % over the one before: ${counted(deposit.stringers, 'stringer', 'stringers')} along the axis side by side, in ${counted(deposit.layers, 'layer', 'layers')}. About ${counted(deposit.electrodes, 'electrode', 'electrodes')} of ${electrode.toFixed(1)} mm; have ${grams(deposit.toBuy)} at hand, stubs and losses counted.`,
+    beadWords(deposit, weld, units),
   ];
 }
 
-function grams(mass: number): string {
+/** Beads, layers and electrodes, as one sentence or two. */
+export function beadWords(
+  deposit: BuildUp['weld']['deposit'],
+  { beadHeight, beadWidth, overlap, electrode }: BuildUp['facts']['weld'],
+  units: Units,
+): string {
+  const bead = `${formatLength(beadHeight.mm, units, 2)} high and ${formatLength(beadWidth.mm, units, 2)} wide`;
+  return `With beads ${bead}, each lapping ${Math.round(overlap.value)} % over the one before: ${counted(deposit.stringers, 'stringer', 'stringers')} along the axis side by side, in ${counted(deposit.layers, 'layer', 'layers')}. About ${counted(deposit.electrodes, 'electrode', 'electrodes')} of ${electrode.toFixed(1)} mm; have ${grams(deposit.toBuy)} at hand, stubs and losses counted.`;
+}
+
+/** `532 g`; one decimal below ten. */
+export function grams(mass: number): string {
   return `${earned(mass, mass < 10 ? 1 : 0)} g`;
 }
 
@@ -72,20 +83,24 @@ function stepWords(
   { order, preheat, equivalent }: BuildUp['weld'],
   known: BuildUp['facts']['weld']['steel']['known'],
 ): string[] {
-  const hours = order
-    .slice(0, NAMED)
-    .map((theta) => hourText((Math.round((theta * 24) / Math.PI) * Math.PI) / 24));
-  const rest = order.length > NAMED ? ' and so on round' : '';
   return [
     preheatWords(preheat, equivalent, known),
-    `Stringers along the axis, skipping round the clock to spread the pull: ${hours.join(', ')}${rest}, seen from face A. Restart on the bead before, never in a crater; clean every bead to bright metal.`,
+    `Stringers along the axis, skipping round the clock to spread the pull: ${orderWords(order)}, seen from face A. Restart on the bead before, never in a crater; clean every bead to bright metal.`,
     'Low-hydrogen electrodes from a dry oven or a fresh tin. Keep the grease hole and the faces clear of spatter.',
     'Let it cool slowly under a blanket, never in water or wind. The bore closes and goes oval: assume nothing of its shape, and measure every place cold.',
     'Look for cracks when it is cold, and again after 24 to 48 hours: cracks from hydrogen come late. No place may be lower than the finished size and the allowance, or it will not clean up.',
   ];
 }
 
-function preheatWords(
+/** `12, 6, 3, 9, 1 and so on round`. */
+export function orderWords(order: readonly number[]): string {
+  const hours = order
+    .slice(0, NAMED)
+    .map((theta) => hourText((Math.round((theta * 24) / Math.PI) * Math.PI) / 24));
+  return `${hours.join(', ')}${order.length > NAMED ? ' and so on round' : ''}`;
+}
+
+export function preheatWords(
   preheat: BuildUp['weld']['preheat'],
   equivalent: number,
   known: BuildUp['facts']['weld']['steel']['known'],

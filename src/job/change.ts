@@ -140,7 +140,8 @@ function* allIds(job: Job): Generator<string> {
   for (const gauge of job.gauges) yield gauge.id;
   for (const feature of job.features) {
     yield feature.id;
-    for (const list of [feature.bushings, feature.keepouts, feature.issued, feature.surveys]) {
+    const { bushings, keepouts, issued, surveys, lands = [] } = feature;
+    for (const list of [bushings, keepouts, issued, surveys, lands]) {
       for (const one of list) yield one.id;
     }
     for (const survey of feature.surveys) {

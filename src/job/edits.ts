@@ -38,6 +38,7 @@ export type { Tried } from './change.ts';
 export * from './featureEdits.ts';
 export * from './mendingEdits.ts';
 export { pasteBlock } from './paste.ts';
+export * from './pinEdits.ts';
 export * from './readingEdits.ts';
 export * from './setupEdits.ts';
 export * from './surveyEdits.ts';

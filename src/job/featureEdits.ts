@@ -280,6 +280,7 @@ export function setKeepout(
         if (Object.hasOwn(change, 'clock')) {
           next = withKey(next, 'clock', textOrNone(change.clock, MOST.clock));
         }
+        if (Object.hasOwn(change, 'guarded')) next = withKey(next, 'guarded', change.guarded);
         if (Object.hasOwn(change, 'width'))
           next = withKey(next, 'width', typedOrNone(change.width));
         return next;

@@ -120,6 +120,16 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
     blindTo: 'It sees everything, as truly as the pin is centred and straight.',
   },
   {
+    type: 'between-centres',
+    kind: 'radius',
+    name: 'Radius between centres, by an indicator set on a known size',
+    resolution: 0.01,
+    repeatability: 0.008,
+    reach: 1000,
+    longest: 1000,
+    blindTo: 'It sees everything, as truly as the centres are.',
+  },
+  {
     type: 'points',
     kind: 'radius',
     name: 'Points from a scanner or measuring arm',
@@ -131,10 +141,12 @@ export const GAUGE_KINDS: readonly GaugeKind[] = [
   },
 ];
 
+const OUTSIDE: ReadonlySet<GaugeType> = new Set(['outside-micrometer', 'between-centres']);
+
 /** Those that get at a pin or the outside of a bushing, or into a hole. */
 export function gaugeKindsFor(kind: Feature['kind']): readonly GaugeKind[] {
   const outside = kind === 'pin' || kind === 'bushing-outside';
-  return GAUGE_KINDS.filter(({ type }) => (type === 'outside-micrometer') === outside);
+  return GAUGE_KINDS.filter(({ type }) => OUTSIDE.has(type) === outside);
 }
 
 /** What stands for a gauge of no stated type: the most usual of its kind, the least trusted where in doubt. */

@@ -24,6 +24,8 @@ function featureFault(feature: Feature, gauges: ReadonlySet<string>): string | n
     const twice = duplicate(list, feature[list]);
     if (twice !== null) return twice;
   }
+  const twiceLand = duplicate('lands', feature.lands ?? []);
+  if (twiceLand !== null) return twiceLand;
   for (const [index, survey] of feature.surveys.entries()) {
     const fault = surveyFault(survey, gauges);
     if (fault !== null) return `has ${entryWords('surveys', survey, index)}, which ${fault}`;

@@ -167,13 +167,15 @@ export const HEAT_RULES =
   'Local codes, the maker of the machine and licensed practice come first; where they say otherwise, they are right.';
 
 /** Usual cautions for the part as answered, for the step where they matter. */
-export function heatCautions(safety: Safety): string[] {
+export function heatCautions(safety: Safety, of: 'bore' | 'pin' = 'bore'): string[] {
   const cautions = [
     'Look again for closed pockets: hollow pins, boxed arms, grease passages. Vent them, and keep out of the line of a plug or a seal.',
     'Clear what burns from around and behind; keep an extinguisher and somebody else at hand; watch for half an hour afterwards.',
     'Eyes, hands and lungs covered; moving air. Cold is a burn as well: dry ice only in gloves and moving air, never in a closed room or pit.',
     'Heat evenly and slowly, and let it cool under a blanket. No water on steel that you do not know.',
-    'A bore can come out smaller than you want: heat and measure in small steps, cold, at every clock position.',
+    of === 'bore'
+      ? 'A bore can come out smaller than you want: heat and measure in small steps, cold, at every clock position.'
+      : 'A pin bends towards the last bead as it cools: go round in small steps, and check it between centres.',
     'Look for cracks when it is cold, and again after a day or two: cracks from hydrogen come late.',
   ];
   if (safety.metal === 'known-alloy') {

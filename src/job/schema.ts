@@ -6,24 +6,22 @@
  */
 import * as v from 'valibot';
 import { Shim, Squeeze, Weld } from './mendingSchema.ts';
-import { MOST, Typed, text } from './typed.ts';
+import { Land, OfPin } from './pinSchema.ts';
+import { Face, Id, MOST, Name, Typed, text } from './typed.ts';
 
 export { SteelPart } from './mendingSchema.ts';
-export { MOST, Typed, Unit } from './typed.ts';
+export { Land } from './pinSchema.ts';
+export { Face, MOST, Typed, Unit } from './typed.ts';
 
 export const JOB_FORMAT = 'roundhand-job';
 export const JOB_VERSION = 1;
 
-const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
-const Name = text(MOST.name);
 const Note = text(MOST.note);
 /** JSON can spell 1e999, which is read as infinity and could not be written again. */
 const Finite = v.pipe(v.number(), v.finite());
 
 /** Clock position as typed: hours `4:30`, or degrees with a `d`, `135d`. Face A's clock unless a face says B. */
 const Clock = text(MOST.clock);
-export const Face = v.picklist(['A', 'B']);
-export type Face = v.InferOutput<typeof Face>;
 
 export const Instrument = v.picklist(['two-point', 'three-leg', 'sweep', 'wall', 'radius']);
 export type Instrument = v.InferOutput<typeof Instrument>;
@@ -39,6 +37,7 @@ export const GaugeType = v.picklist([
   'indicator',
   'wall-caliper',
   'centred-pin',
+  'between-centres',
   'points',
 ]);
 export type GaugeType = v.InferOutput<typeof GaugeType>;
@@ -159,8 +158,10 @@ export type Bushing = v.InferOutput<typeof Bushing>;
 /** Where not to measure or to grind: depths from a face, and a clock range (left out: all round). */
 export const Keepout = v.strictObject({
   id: Id,
-  kind: v.picklist(['grease-hole', 'chamfer', 'groove', 'other']),
+  kind: v.picklist(['grease-hole', 'chamfer', 'groove', 'thread', 'face', 'other']),
   name: v.optional(Name),
+  /** Of a pin: covered or plugged against weld and spatter; left out: not yet. */
+  guarded: v.optional(v.boolean()),
   face: Face,
   from: Typed,
   to: Typed,
@@ -183,6 +184,7 @@ export const WayFigure = v.picklist([
   'squeezeLow',
   'oversizeLow',
   'shimLeast',
+  'turnDownMost',
 ]);
 export type WayFigure = v.InferOutput<typeof WayFigure>;
 export const WayShare = v.picklist(['acceptShare', 'wallShare']);
@@ -256,6 +258,8 @@ export const Decisions = v.strictObject({
   squeeze: v.optional(Squeeze),
   shim: v.optional(Shim),
   weld: v.optional(Weld),
+  /** Of a pin or shaft. Its finished size is `target`. */
+  pin: v.optional(OfPin),
 });
 export type Decisions = v.InferOutput<typeof Decisions>;
 
@@ -291,6 +295,8 @@ export const Feature = v.strictObject({
   /** Left out: the default of the trade, shown and editable. */
   wanted: v.strictObject({ pressFit: v.optional(Typed), clearance: v.optional(Typed) }),
   keepouts: v.array(Keepout),
+  /** Of a pin: the stretches that run; left out: its whole length does. */
+  lands: v.optional(v.pipe(v.array(Land), v.maxLength(MOST.lands))),
   /** How far the face lies below flush, by clock position. */
   rim: v.optional(v.pipe(v.array(FaceReading), v.maxLength(MOST.rim))),
   /** Where this feature sits on the pin's axis: along it, beside it (x to 3, y to 12), and its run-off. */

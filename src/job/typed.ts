@@ -14,6 +14,7 @@ export const MOST = {
   bushings: 2,
   pinPlaces: 9,
   rim: 48,
+  lands: 9,
   features: 40,
 } as const;
 
@@ -26,3 +27,8 @@ export type Unit = v.InferOutput<typeof Unit>;
 /** A length as it was typed: `{ text: '2 1/2', unit: 'in' }`. An empty text is "not given". */
 export const Typed = v.strictObject({ text: text(MOST.typed), unit: Unit });
 export type Typed = v.InferOutput<typeof Typed>;
+
+export const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+export const Name = text(MOST.name);
+export const Face = v.picklist(['A', 'B']);
+export type Face = v.InferOutput<typeof Face>;

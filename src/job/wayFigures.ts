@@ -18,6 +18,7 @@ const USUAL: Readonly<Record<WayFigure, readonly [string, string]>> = {
   squeezeLow: ['0.006', '0.15'],
   oversizeLow: ['0.020', '0.5'],
   shimLeast: ['0.010', '0.25'],
+  turnDownMost: ['0.030', '0.75'],
 };
 
 /** Per cent. */

@@ -13,6 +13,7 @@ const LIST_WORDS: Readonly<Record<string, string>> = {
   readings: 'reading',
   bushings: 'bushing',
   keepouts: 'place to leave alone',
+  lands: 'running stretch',
   issued: 'issued pass',
   diameters: 'pin diameter',
   outside: 'outside diameter',

@@ -7,6 +7,7 @@ import { elevatorHeadArm } from './demos/elevatorHeadArm.ts';
 import { orchardBoomHinge } from './demos/orchardBoomHinge.ts';
 import { orchardLiftClevis } from './demos/orchardLiftClevis.ts';
 import { quarryConveyor } from './demos/quarryConveyor.ts';
+import { sawmillRockerShaft } from './demos/sawmillRockerShaft.ts';
 import { slipwayWinch } from './demos/slipwayWinch.ts';
 
 export interface DemoJob {
@@ -21,5 +22,6 @@ export function demoJobs(): DemoJob[] {
     { file: 'elevator-head-arm.roundhand.json', job: elevatorHeadArm() },
     { file: 'orchard-boom-hinge.roundhand.json', job: orchardBoomHinge() },
     { file: 'orchard-lift-clevis.roundhand.json', job: orchardLiftClevis() },
+    { file: 'sawmill-rocker-shaft.roundhand.json', job: sawmillRockerShaft() },
   ];
 }

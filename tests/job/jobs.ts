@@ -8,6 +8,7 @@ import type {
   Issued,
   Job,
   Keepout,
+  Land,
   Reading,
   Safety,
   Survey,
@@ -123,8 +124,9 @@ const bushing = some<Bushing>(
 const keepout = some<Keepout>(
   {
     id: fc.constant('k'),
-    kind: fc.constantFrom('grease-hole', 'chamfer', 'groove', 'other'),
+    kind: fc.constantFrom('grease-hole', 'chamfer', 'groove', 'thread', 'face', 'other'),
     name: word,
+    guarded: fc.boolean(),
     face,
     from: typed,
     to: typed,
@@ -132,6 +134,17 @@ const keepout = some<Keepout>(
     width: typed,
   },
   ['id', 'kind', 'face', 'from', 'to'],
+);
+const land = some<Land>(
+  {
+    id: fc.constant('l'),
+    name: word,
+    face,
+    from: typed,
+    to: typed,
+    runsIn: fc.constant('f1'),
+  },
+  ['id', 'name', 'face', 'from', 'to'],
 );
 const issued: fc.Arbitrary<Issued> = fc
   .tuple(fc.array(number, { maxLength: 3 }), fc.array(number, { maxLength: 3 }), number)
@@ -158,6 +171,7 @@ const feature = some<Feature>(
     pin: fc.record({ diameters: fc.array(typed, { maxLength: 9 }) }),
     wanted: fc.record({ pressFit: typed, clearance: typed }, { requiredKeys: [] }) as never,
     keepouts: numbered('k', keepout, 2),
+    lands: numbered('l', land, 2),
     rim: fc.array(fc.record({ face, clock, below: typed }), { maxLength: 3 }),
     place: fc.record({ station: typed, x: typed }, { requiredKeys: ['station'] }) as never,
     load: clock,
@@ -169,6 +183,7 @@ const feature = some<Feature>(
       squeeze: { heat: { text: '1100', unit: 'F' as const }, yield: '300' },
       shim: { round: { text: '51', unit: 'mm' as const } },
       weld: { over: 'low' as const, electrode: '4.0' as const, carbon: '0.42' },
+      pin: { way: 'turn-down' as const, smaller: { text: '49', unit: 'mm' as const } },
     }),
     issued: numbered('i', issued, 2),
     note: word,
