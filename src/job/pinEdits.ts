@@ -13,7 +13,13 @@ import {
   withKeys,
   withoutId,
 } from './change.ts';
+import { layPlan } from './layPlan.ts';
+import { pinFacts } from './pinFacts.ts';
+import { defaultClocks } from './plan.ts';
 import { type Decisions, type Job, type Land, MOST } from './schema.ts';
+import { gaugeOf } from './sizes.ts';
+import { addSurvey } from './surveyEdits.ts';
+import { inUnits, lengthMm } from './units.ts';
 
 /** A stretch that runs, at the end of the list. */
 export function addLand(job: Job, featureId: string, land: Omit<Land, 'id'>): Tried {
@@ -76,4 +82,29 @@ export function setPin<K extends keyof OfPin>(
     const kept = Object.keys(next).length === 0 ? undefined : next;
     return withKey(one, 'decisions', withKey(one.decisions, 'pin', kept));
   });
+}
+
+/** How far from an edge a gauge still rests on what is to be turned, mm: judgement. */
+const INSET: Readonly<Record<Job['units'], number>> = { in: 1.27, mm: 1 };
+
+/**
+ * A survey of the welded-up pin, at the end: all round the clock, at both edges and in the middle of every running stretch,
+ * since edges and corners are where weld is short first.
+ */
+export function addWeldedSurvey(job: Job, featureId: string): Job {
+  const added = addSurvey(job, featureId, 'after-build-up');
+  const feature = findFeature(added, featureId);
+  const survey = feature?.surveys.at(-1);
+  if (feature === undefined || survey === undefined) return added;
+  const { units } = added;
+  const { lands } = pinFacts(added, feature, lengthMm(feature.length));
+  const inset = INSET[units];
+  const depths = lands
+    .filter(({ from, to }) => to - from > 2 * inset)
+    .flatMap(({ from, to }) => [from + inset, (from + to) / 2, to - inset])
+    .map((z) => ({ text: inUnits(z, units).toFixed(units === 'in' ? 2 : 1), unit: units }));
+  if (depths.length === 0) return added;
+  const gauge = gaugeOf(added.gauges, survey.plan.gauge);
+  const clocks = defaultClocks(gauge?.kind ?? 'two-point');
+  return layPlan(added, featureId, survey.id, { clocks, depths, short: false });
 }

@@ -8,6 +8,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { BuildUp } from '../evaluate/buildUp.ts';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
 import type { Passes } from '../evaluate/passes.ts';
+import type { PinPlan } from '../evaluate/pinTypes.ts';
 import type { SurveyOf } from '../evaluate/surveyOf.ts';
 import type { TradeOff } from '../evaluate/tradeOff.ts';
 import type { WaysEvaluation } from '../evaluate/ways.ts';
@@ -35,6 +36,8 @@ export interface Asides {
   readonly buildUp: { readonly asked: SurveyOf; readonly answer: BuildUp | null };
   /** The ways of mending. */
   readonly ways: { readonly asked: SurveyOf; readonly answer: WaysEvaluation | null };
+  /** The plan of a pin. */
+  readonly pin: { readonly asked: SurveyOf; readonly answer: PinPlan | null };
   /** The passes that take the metal off. */
   readonly passes: { readonly asked: SurveyOf; readonly answer: Passes | null };
 }

@@ -2,6 +2,7 @@
 import { buildUpOf } from '../evaluate/buildUp.ts';
 import { evaluateOther } from '../evaluate/otherReading.ts';
 import { passesOf } from '../evaluate/passes.ts';
+import { pinPlanOf } from '../evaluate/pinPlan.ts';
 import { tradeOffOf } from '../evaluate/tradeOff.ts';
 import { waysAsked } from '../evaluate/ways.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
@@ -42,6 +43,7 @@ const WORK: { readonly [K in Aside]: Work<K> } = {
   buildUp: buildUpOf,
   ways: waysAsked,
   passes: passesOf,
+  pin: pinPlanOf,
 };
 
 /** What cannot be worked out is left out; the survey itself says why where it cannot be either. */

@@ -14,6 +14,13 @@ const KINDS = [
   { value: 'groove', text: 'groove' },
   { value: 'other', text: 'place' },
 ] as const;
+/** A pin has more to be guarded against weld. */
+const OF_PIN = [
+  ...KINDS,
+  { value: 'thread', text: 'thread' },
+  { value: 'face', text: 'face' },
+] as const;
+const kindsOf = ({ kind }: Feature) => (kind === 'pin' ? OF_PIN : KINDS);
 const FACES = [
   { value: 'A', text: 'face A' },
   { value: 'B', text: 'face B, clock mirrored' },
@@ -28,7 +35,7 @@ export function KeepOff({ bench: { job, bore } }: { readonly bench: Bench }) {
       ))}
       <p className="facts">
         {bore.keepouts.length === 0 ? 'A hole, chamfer or groove to keep off? ' : 'Another? '}
-        {KINDS.map(({ value, text }) => (
+        {kindsOf(bore).map(({ value, text }) => (
           <button
             key={value}
             type="button"
@@ -71,7 +78,7 @@ function Place({ job, bore, keepout }: PlaceProps) {
       <Choice
         label="Kind of place to keep off"
         value={keepout.kind}
-        options={KINDS}
+        options={OF_PIN}
         onChoose={(kind) => change({ kind })}
       />{' '}
       {keepout.name !== undefined && `(${keepout.name}) `}
@@ -126,7 +133,7 @@ function Around({ job, keepout, onChange }: AroundProps) {
 
 function TakeOut({ bore, keepout }: Omit<PlaceProps, 'job'>) {
   const edit = useJob((state) => state.edit);
-  const kind = KINDS.find(({ value }) => value === keepout.kind)?.text ?? 'place';
+  const kind = OF_PIN.find(({ value }) => value === keepout.kind)?.text ?? 'place';
   const remove = () => {
     edit((now) => removeKeepout(now, bore.id, keepout.id));
     tellTakenOut(`The ${kind} is no longer kept off.`);

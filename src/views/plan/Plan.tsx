@@ -11,6 +11,7 @@ import type { Worked } from './worked.ts';
 import { Zones } from './Zones.tsx';
 
 const Passes = lazy(() => import('./Passes.tsx'));
+const PinPart = lazy(() => import('./PinPart.tsx'));
 const BuildUp = lazy(() => import('./BuildUp.tsx'));
 
 export function Plan({ bench }: { readonly bench: Bench }) {
@@ -18,10 +19,14 @@ export function Plan({ bench }: { readonly bench: Bench }) {
   return (
     <>
       <h2 id="plan-head">Plan</h2>
-      {bench.bore.kind !== 'bore' ? (
+      {bench.bore.kind === 'pin' ? (
+        <Suspense fallback={<p className="soft">Working it out…</p>}>
+          <PinPart bench={bench} />
+        </Suspense>
+      ) : bench.bore.kind !== 'bore' ? (
         <p>
-          A {bench.bore.kind === 'pin' ? 'pin' : 'bushing'} is measured here and not ground: it has
-          no target and no removal map. What it shows of the joint stands under Read.
+          A bushing is measured here and not ground: it has no target and no removal map. What it
+          shows of the joint stands under Read.
         </p>
       ) : boreSeen === null || surveySeen === null ? (
         <p className="soft">Working it out…</p>

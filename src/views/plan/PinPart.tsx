@@ -1,0 +1,103 @@
+/** Plan of a pin or shaft: size, what is short where it runs, weld and turning, its other ways, and what to guard. */
+import { useEffect, useId, useMemo, useRef } from 'react';
+import { PinMap } from '../../drawings/PinMap.tsx';
+import type { PinPlan } from '../../evaluate/pinTypes.ts';
+import { pinMap } from '../../figures/pinMap.ts';
+import { pinWordGroups } from '../../figures/pinWords.ts';
+import { pinAdvised } from '../../figures/pinWork.ts';
+import type { Bench } from '../../store/bench.ts';
+import { usePinPlan, wantPinPlan } from '../../store/pinPlan.ts';
+import { useTheme } from '../../store/theme.ts';
+import { useEvaluation } from '../../store/useEvaluation.ts';
+import { useShop } from '../../store/useShop.ts';
+import { PrintOn } from '../parts/PrintOn.tsx';
+import { useSize } from '../useSize.ts';
+import { PinFields } from './PinFields.tsx';
+import { PinGuard } from './PinGuard.tsx';
+import { PinLands } from './PinLands.tsx';
+import { PinPage } from './PinPage.tsx';
+import { PinTables } from './PinTables.tsx';
+import { PinWeld } from './PinWeld.tsx';
+import { Said } from './Said.tsx';
+import type { Worked } from './worked.ts';
+import './ways.css';
+import './buildUp.css';
+import './pin.css';
+
+export default function PinPart({ bench }: { readonly bench: Bench }) {
+  const { job, bore, survey, boreSeen, surveySeen } = bench;
+  const settled = useEvaluation((state) => state.settled && state.of === job);
+  const shop = useShop((state) => state.shop);
+  useEffect(() => {
+    if (settled) wantPinPlan({ job, bore: bore.id, survey: survey.id });
+  }, [settled, job, bore.id, survey.id, shop]);
+  const { of, shown } = usePinPlan();
+  const mine = of?.job.id === job.id && of.bore === bore.id && of.survey === survey.id;
+  if (boreSeen === null || surveySeen === null) return <p className="soft">Working it out…</p>;
+  if (surveySeen.surface === null) {
+    return <p className="soft">The plan follows the first readings that can be used.</p>;
+  }
+  if (!mine || shown === null) return <p className="soft">Working it out…</p>;
+  return <Planned bench={{ ...bench, boreSeen, surveySeen }} plan={shown} />;
+}
+
+interface Props {
+  readonly bench: Worked;
+  readonly plan: PinPlan;
+}
+
+function Planned({ bench, plan }: Props) {
+  const { units } = bench.job;
+  const advised = pinAdvised(plan, units);
+  return (
+    <div className="pin-plan">
+      <PinFields bench={bench} plan={plan} />
+      <PinLands bench={bench} />
+      {advised !== null && <p className="way-advice">{advised}</p>}
+      <MapFigure bench={bench} plan={plan} />
+      <PinTables plan={plan} units={units} />
+      {pinWordGroups(plan, units).map(({ head, lines }) => (
+        <section key={head}>
+          <h3>{head}</h3>
+          <Said lines={lines} />
+        </section>
+      ))}
+      <PinWeld bench={bench} plan={plan} />
+      <PinGuard bench={bench} />
+      <p>
+        Print this plan{' '}
+        <PrintOn units={units}>
+          {(paper) => <PinPage bench={bench} plan={plan} paper={paper} />}
+        </PrintOn>
+      </p>
+    </div>
+  );
+}
+
+/** Width to height of the map; a phone's is squarer. */
+const SHAPE = { wide: 0.5, narrow: 0.8 } as const;
+
+function MapFigure({ bench: { boreSeen, surveySeen, job }, plan }: Props) {
+  const theme = useTheme(({ shown }) => shown);
+  const room = useRef<HTMLElement>(null);
+  const { width } = useSize(room);
+  const id = useId();
+  const map = useMemo(
+    () => pinMap(surveySeen, boreSeen, plan, job.units),
+    [surveySeen, boreSeen, plan, job.units],
+  );
+  const height = Math.round(width * (width < 500 ? SHAPE.narrow : SHAPE.wide));
+  return (
+    <figure className="pin-map" ref={room}>
+      {map !== null && width > 0 && (
+        <PinMap map={map} theme={theme} width={Math.floor(width)} height={height} id={id} />
+      )}
+      <figcaption className="soft">
+        The outside of the pin rolled out as seen from outside, lying with face A at the left; the
+        clock runs down from 12 to 12. Per side against the finished size: plus (teal) is short,
+        minus (copper) is to come off. Hatched is unsure; broken lines are the ends of what runs.
+        {map?.assumed != null && ` Assumed: ${map.assumed}.`}
+      </figcaption>
+    </figure>
+  );
+}
