@@ -13,32 +13,14 @@ import { evaluate, type Memory } from '../../src/evaluate.ts';
 import { linearAt } from '../../src/figures/sample.ts';
 import { setDecision } from '../../src/job/edits.ts';
 import { quarryConveyor } from '../../src/practice/demos/quarryConveyor.ts';
-import { crescent, fading, gouge, lobe, round, type Shape, sum } from '../fixtures/bores.ts';
+import { crescent, fading, gouge, lobe, round, sum } from '../fixtures/bores.ts';
+import { LENGTH, ROWS, surfaceOf } from '../fixtures/surfaces.ts';
 
-const LENGTH = 44;
 const R = 25.4;
 /** Density of plain steel, 7850 kg/m3 (common handbook value), g per mm3. */
 const STEEL = 7.85e-3;
 const BUSHING = 2 * R + 0.05;
 const PRESS = 0.05;
-
-function surfaceOf(shape: Shape, sd = 0): WearSurface {
-  const theta = Float64Array.from({ length: 120 }, (_, i) => (2 * Math.PI * i) / 120);
-  const z = Float64Array.from({ length: 65 }, (_, i) => (LENGTH * i) / 64);
-  const mean = Float64Array.from({ length: 120 * 65 }, (_, k) =>
-    shape(theta[k % 120]!, z[Math.floor(k / 120)]!),
-  );
-  const spread = mean.map(() => sd);
-  return {
-    grid: { theta, z },
-    mean,
-    sd: spread,
-    sdSeen: spread,
-    smoothness: { lobe: 0.1, size: 0.1, length: 20, local: 0.01, noise: 1, fixed: true },
-    seenLobes: [2],
-    predicted: new Float64Array(0),
-  };
-}
 
 function asked(surface: WearSurface, more: Partial<TradeOffAsked> = {}): TradeOffAsked {
   return {
@@ -138,6 +120,7 @@ describe('any worn bore', () => {
       lobe(3, 0.02, 0.3),
       gouge(0.15, 1, 12, 0.2, 3),
     ),
+    ROWS,
     0.004,
   );
   const seats = [

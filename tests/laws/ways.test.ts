@@ -18,14 +18,13 @@ import {
   minimumZoneCylinder,
 } from '../../src/geometry/minimaxCylinder.ts';
 import { seededRandom } from '../../src/num/random.ts';
-import { crescent, fading, gouge, lobe, round, type Shape, sum } from '../fixtures/bores.ts';
+import { crescent, fading, gouge, lobe, round, sum } from '../fixtures/bores.ts';
+import { COLUMNS, LENGTH, surfaceOf } from '../fixtures/surfaces.ts';
 
-const LENGTH = 44;
 const R = 25.4;
 const PRESS = 0.05;
 /** Density of plain steel, 7850 kg/m3 (common handbook value), g per mm3. */
 const STEEL = 7.85e-3;
-const COLUMNS = 120;
 const SEAT = [{ from: 0, to: LENGTH }];
 
 const FIGURES: WayFigures = {
@@ -41,24 +40,6 @@ const FIGURES: WayFigures = {
   // DIN 988.
   stock: [0.1, 0.15, 0.2, 0.3, 0.5, 1],
 };
-
-function surfaceOf(shape: Shape, rows = 65, sd = 0): WearSurface {
-  const theta = Float64Array.from({ length: COLUMNS }, (_, i) => (2 * Math.PI * i) / COLUMNS);
-  const z = Float64Array.from({ length: rows }, (_, i) => (LENGTH * i) / (rows - 1));
-  const mean = Float64Array.from({ length: COLUMNS * rows }, (_, k) =>
-    shape(theta[k % COLUMNS]!, z[Math.floor(k / COLUMNS)]!),
-  );
-  const spread = mean.map(() => sd);
-  return {
-    grid: { theta, z },
-    mean,
-    sd: spread,
-    sdSeen: spread,
-    smoothness: { lobe: 0.1, size: 0.1, length: 20, local: 0.01, noise: 1, fixed: true },
-    seenLobes: [2],
-    predicted: new Float64Array(0),
-  };
-}
 
 /** A drum that is small against the bore. Constructed. */
 const GRINDER = { tool: { rigid: true, radius: 12, width: 20, bite: 0.05 }, slope: 0.02 };
