@@ -1,8 +1,9 @@
 /** What each rule for the centre costs and leaves, as the report names it. */
 import * as v from 'valibot';
-import { type CentreCost, type Centres, centresOf } from '../evaluate/centres.ts';
+import type { CentreCost } from '../evaluate/centreCost.ts';
+import { type Centres, centresOf } from '../evaluate/centres.ts';
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
-import { CENTRE_RULES, sayCentre } from '../figures/centreWords.ts';
+import { CENTRE_RULES, centreOffers, sayCentre } from '../figures/centreWords.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { Place, Share, share } from './tradeOffReport.ts';
@@ -32,11 +33,15 @@ const Centre = v.strictObject({
   offPartner: Num,
   /** Against the partner's line, or the readings' axis where none is known; mm per mm of depth. */
   leans: v.number(),
+  /** Share of the lean that the partner allows; null: no limit is known. */
+  leanShare: Num,
 });
 
 /** At the target's size, in the order in which they are offered. */
 export const CentresSchema = v.strictObject({
   centres: v.array(Centre),
+  /** Rules that cannot be used, and what would make them so. */
+  centresMissing: v.array(v.strictObject({ rule: RuleSchema, words: v.string() })),
   partner: v.strictObject({
     /** Why no line is known; null where one is. */
     unknown: v.nullable(v.string()),
@@ -61,6 +66,9 @@ export function centresReport(found: Centres | null, units: Units): CentresRepor
   const why = found?.partner.status === 'unknown' ? found.partner.why : null;
   return {
     centres: found === null ? [] : found.costs.map((cost) => centreReport(cost, found, units)),
+    centresMissing: centreOffers(found, units).flatMap(({ rule, missing }) =>
+      missing === '' ? [] : [{ rule, words: missing }],
+    ),
     partner: {
       unknown: why,
       distance: known?.distance ?? null,
@@ -100,6 +108,7 @@ function centreReport(
     moves: { distance: moved.by, clock: degrees(moved.theta) },
     offPartner: orNull(cost.aside),
     leans: cost.lean,
+    leanShare: orNull(cost.lean / (centres.limit?.lean ?? Number.NaN)),
   };
 }
 

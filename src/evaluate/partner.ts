@@ -27,7 +27,8 @@ const unknown = (why: string): Partner => ({ status: 'unknown', why });
 
 export function partnerOf(job: Job, feature: Feature): Partner {
   const others = job.features.filter(({ id, kind }) => kind === 'bore' && id !== feature.id);
-  if (others.length === 0) return unknown('This job holds no other bore on the same pin.');
+  if (others.length === 0)
+    return unknown('This job holds no other bore on the same pin: add it, and say where it sits.');
   const own = middleOf(job, feature);
   if (own === null) {
     return unknown(

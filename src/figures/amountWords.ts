@@ -22,20 +22,29 @@ export function massDecimals({
   return Math.min(MOST_DECIMALS, decimalsOf((possibleMass - sureMass) / 2) ?? MOST_DECIMALS);
 }
 
+/** Decimals that the volume has earned, mm3; negative: tens, hundreds. */
+export function volumeDecimals({
+  mass,
+  volume,
+  sureMass,
+  possibleMass,
+}: Pick<Removal, 'mass' | 'volume' | 'sureMass' | 'possibleMass'>): number {
+  const perGram = mass > 0 ? volume / mass : Number.NaN;
+  return decimalsOf(((possibleMass - sureMass) / 2) * perGram) ?? 0;
+}
+
 /** As many digits as half of the way from the sure to the possible amount allows. */
 export function amountWords(
   removal: Pick<Removal, 'mass' | 'volume' | 'sureMass' | 'possibleMass'>,
 ): Amounts {
   const { mass, volume, sureMass, possibleMass } = removal;
-  const give = (possibleMass - sureMass) / 2;
   const decimals = massDecimals({ sureMass, possibleMass });
   const grams = (g: number) => `${earned(g, decimals)} g`;
-  const perGram = mass > 0 ? volume / mass : Number.NaN;
   return {
     sure: Number(earned(sureMass, decimals)) > 0 ? grams(sureMass) : null,
     likely: grams(mass),
     possible: grams(possibleMass),
-    volume: `${earned(volume, decimalsOf(give * perGram) ?? 0)} mm³`,
+    volume: `${earned(volume, volumeDecimals(removal))} mm³`,
   };
 }
 

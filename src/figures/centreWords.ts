@@ -1,9 +1,10 @@
 /** What each rule for the centre costs, as a table and in sentences. */
 import type { CentreRule } from '../bore/types.ts';
-import type { CentreCost, Centres } from '../evaluate/centres.ts';
+import type { CentreCost } from '../evaluate/centreCost.ts';
+import type { Centres } from '../evaluate/centres.ts';
 import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, inUnits, MM_PER_INCH } from '../job/units.ts';
-import { earned, massDecimals } from './amountWords.ts';
+import { earned, massDecimals, volumeDecimals as volumeDecimalsOf } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
 import { percentText } from './tradeOffWords.ts';
 import { written } from './written.ts';
@@ -37,27 +38,79 @@ export interface CentreRow {
   readonly off: string;
   /** `0.0035`, per side in the job's units. */
   readonly cut: string;
+  /** `140 mm³`. */
+  readonly volume: string;
   /** `62 %`. */
   readonly held: string;
+  /** `0.8 thou per inch`, against the partner's line or the readings' axis; `none`. */
+  readonly lean: string;
+  /** `40 % of the limit`, of the lean that the partner allows; '' where none is known. */
+  readonly ofLimit: string;
   /** `0.0020 to 6:00`, per side in the job's units. */
   readonly moves: string;
 }
 
+type CentreColumn = 'off' | 'cut' | 'held' | 'lean' | 'moves';
+
+/** What the columns of the table are, in their order. */
+export function centreHeads(units: Units): { column: CentreColumn; text: string }[] {
+  return [
+    { column: 'off', text: 'metal off' },
+    { column: 'cut', text: `greatest cut, ${units} per side` },
+    { column: 'held', text: 'seat held' },
+    { column: 'lean', text: 'lean' },
+    { column: 'moves', text: `moves by, ${units}` },
+  ];
+}
+
 /** Of one bore, the rules differ by less than any of them is known: all rows have the digits of the one known best. */
-export function centreRows({ costs }: Centres, units: Units): CentreRow[] {
+export function centreRows({ costs, limit }: Centres, units: Units): CentreRow[] {
   const give = Math.min(...costs.map(({ cut }) => cut.give));
   const { bare } = written(units, give);
   const decimals = Math.max(...costs.map(({ amounts }) => massDecimals(amounts)));
-  return costs.map(({ rule, amounts, cut, moved, seating }) => {
+  const volumeDecimals = Math.max(...costs.map(({ amounts }) => volumeDecimalsOf(amounts)));
+  return costs.map(({ rule, amounts, cut, lean, moved, seating }) => {
     const by = bare(moved.by);
     return {
       rule,
       off: `${earned(amounts.mass, decimals)} g`,
+      volume: `${earned(amounts.volume, volumeDecimals)} mm³`,
       cut: bare(cut.depth),
       held: percentText(seating.hand ?? seating.suit),
+      lean: lean > 0 ? leanText(lean, units) : 'none',
+      ofLimit: limit === null ? '' : `${percentOf(lean, limit.lean)} of the limit`,
       moves: Number(by) > 0 ? `${by} to ${nearClock(moved.theta)}` : 'stays',
     };
   });
+}
+
+function percentOf(part: number, whole: number): string {
+  const share = 100 * (part / whole);
+  return part > 0 && share < 0.5 ? 'under 1 %' : `${Math.round(part > 0 ? share : 0)} %`;
+}
+
+/** One rule as it is offered: with its line of the table, or with what keeps it from being used. */
+export interface CentreOffer extends RuleName {
+  readonly rule: CentreRule;
+  readonly row: CentreRow | null;
+  /** What is missing and what would give it; '' where the rule can be used. */
+  readonly missing: string;
+}
+
+/** Every rule. @param centres null: not worked out yet, so that no line is there and nothing is known to be missing */
+export function centreOffers(centres: Centres | null, units: Units): CentreOffer[] {
+  const rows = centres === null ? [] : centreRows(centres, units);
+  return (Object.keys(CENTRE_RULES) as CentreRule[]).map((rule) => {
+    const missing = centres === null ? '' : missingFor(rule, centres);
+    const row = rows.find((one) => one.rule === rule) ?? null;
+    return { rule, ...CENTRE_RULES[rule], row, missing };
+  });
+}
+
+function missingFor(rule: CentreRule, { costs, partner }: Centres): string {
+  if (rule === 'partner') return partner.status === 'unknown' ? partner.why : '';
+  if (rule !== 'by-hand' || costs.some((one) => one.rule === rule)) return '';
+  return 'Not set yet: choose it, and it begins where the centre stands now.';
 }
 
 /** The chosen rule in sentences: its deepest cut, its worst gap, and how it stands to the partner. */

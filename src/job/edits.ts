@@ -34,6 +34,7 @@ import {
 } from './schema.ts';
 import { lengthMm } from './units.ts';
 
+export * from './centreEdits.ts';
 export type { Tried } from './change.ts';
 export * from './featureEdits.ts';
 export * from './mendingEdits.ts';

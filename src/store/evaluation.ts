@@ -6,6 +6,7 @@
  */
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { BuildUp } from '../evaluate/buildUp.ts';
+import type { Centres } from '../evaluate/centres.ts';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
 import type { Passes } from '../evaluate/passes.ts';
 import type { PinPlan } from '../evaluate/pinTypes.ts';
@@ -38,6 +39,8 @@ export interface Asides {
   readonly ways: { readonly asked: SurveyOf; readonly answer: WaysEvaluation | null };
   /** The plan of a pin. */
   readonly pin: { readonly asked: SurveyOf; readonly answer: PinPlan | null };
+  /** What each rule for the centre costs. */
+  readonly centres: { readonly asked: SurveyOf; readonly answer: Centres | null };
   /** The passes that take the metal off. */
   readonly passes: { readonly asked: SurveyOf; readonly answer: Passes | null };
 }

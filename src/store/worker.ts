@@ -1,5 +1,6 @@
 /** The worker: evaluates the newest job it was sent, quickly at first, then to the end. */
 import { buildUpOf } from '../evaluate/buildUp.ts';
+import { centresOf } from '../evaluate/centres.ts';
 import { evaluateOther } from '../evaluate/otherReading.ts';
 import { passesOf } from '../evaluate/passes.ts';
 import { pinPlanOf } from '../evaluate/pinPlan.ts';
@@ -42,6 +43,7 @@ const WORK: { readonly [K in Aside]: Work<K> } = {
   sizes: tradeOffOf,
   buildUp: buildUpOf,
   ways: waysAsked,
+  centres: centresOf,
   passes: passesOf,
   pin: pinPlanOf,
 };

@@ -52,13 +52,13 @@ test('diameters say that the side is assumed; keeping the centre asks where the 
   await expect(page.locator('.assumed')).toContainText('Assumed: both sides alike.');
   await page.getByLabel('Side that wore').selectOption('6');
   await expect(page.locator('#read')).toContainText('Diameters cannot show which side is worn');
-  await page.getByLabel(/^Keep the old one/).check();
+  await page.getByLabel(/^Keep the old centre/).check();
   await expect(page.getByLabel('Unworn metal begins at this depth')).toBeVisible();
   await page.getByLabel('Unworn metal begins at this depth').fill('38');
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByLabel('Let it move: the least metal')).toBeChecked();
+  await expect(page.getByLabel(/^Least metal off/)).toBeChecked();
 });
 
 test('the other reading of the same numbers is a tap away, changes nothing, and can be stated', async ({

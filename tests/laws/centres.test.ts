@@ -57,8 +57,7 @@ function withPartner(job: Job, own: Feature['place'], partner: Feature['place'])
 
 const target = typedIn('in', 3.519 * INCH, 4);
 
-function costsOf(job: Job) {
-  const memory: Memory = new Map();
+function costsOf(job: Job, memory: Memory = new Map()) {
   evaluate(job, memory);
   const { id, surveys } = job.features[0]!;
   return centresOf(job, { bore: id, survey: surveys[0]!.id }, memory)!;
@@ -70,7 +69,8 @@ describe("a bore worn 0.018 in at 6 o'clock, to be ground to 3.519 in", () => {
     { station: mm(0) },
     { station: mm(150) },
   );
-  const found = costsOf(job);
+  const memory: Memory = new Map();
+  const found = costsOf(job, memory);
   const of = (rule: string) => found.costs.find((one) => one.rule === rule)!;
   /*
    * The surface has 14 lobes: what it leaves of the crescent's corner at 3 and 9 o'clock is below (w / pi) / 15, at the
@@ -128,7 +128,7 @@ describe("a bore worn 0.018 in at 6 o'clock, to be ground to 3.519 in", () => {
           i === 0 ? { ...f, decisions: { target, centre: { rule } } } : f,
         ),
       };
-      const survey = evaluate(chosen).bores[0]!.surveys[0]!;
+      const survey = evaluate(chosen, memory).bores[0]!.surveys[0]!;
       expect(survey.target!.centreRule).toBe(rule);
       for (const key of ['x', 'y', 'leanX', 'leanY'] as const) {
         expect(survey.target!.axis[key]).toBeCloseTo(of(rule).axis[key], 9);

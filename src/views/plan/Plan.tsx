@@ -4,12 +4,12 @@ import type { Bench } from '../../store/bench.ts';
 import { useRested } from '../../store/useRested.ts';
 import { Amounts } from './Amounts.tsx';
 import { AssumedSide } from './AssumedSide.tsx';
-import { CentreChoice } from './CentreChoice.tsx';
 import { TargetChoice } from './TargetChoice.tsx';
 import { WayChoice } from './WayChoice.tsx';
 import type { Worked } from './worked.ts';
 import { Zones } from './Zones.tsx';
 
+const Centres = lazy(() => import('./Centres.tsx'));
 const Passes = lazy(() => import('./Passes.tsx'));
 const PinPart = lazy(() => import('./PinPart.tsx'));
 const BuildUp = lazy(() => import('./BuildUp.tsx'));
@@ -65,7 +65,9 @@ function Planned({ bench: seen, boreSeen, surveySeen }: PlannedProps) {
   return (
     <>
       <TargetChoice bench={bench} target={target} />
-      <CentreChoice bench={bench} />
+      <Suspense fallback={<div style={{ minHeight: '32rem' }} />}>
+        <Centres bench={bench} />
+      </Suspense>
       {target.assumed !== null && <AssumedSide bench={bench} />}
       <Amounts bench={bench} removal={removal} surface={surface} />
       <Zones bench={bench} />
