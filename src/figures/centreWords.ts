@@ -114,7 +114,11 @@ function missingFor(rule: CentreRule, { costs, partner }: Centres): string {
 }
 
 /** The chosen rule in sentences: its deepest cut, its worst gap, and how it stands to the partner. */
-export function sayCentre(cost: CentreCost, centres: Centres, units: Units): string[] {
+export function sayCentre(
+  cost: CentreCost,
+  centres: Centres,
+  units: Units,
+): [own: string, against: string] {
   const { cut, seating } = cost;
   const { perSide } = written(units, cut.give);
   const place = (theta: number, z: number) => `${nearClock(theta)}, ${formatDepth(z, units)} deep`;
