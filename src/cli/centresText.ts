@@ -1,6 +1,12 @@
 /** What each rule for the centre costs, for people: one line a rule, and what the chosen one comes to. */
 import type { Centres } from '../evaluate/centres.ts';
-import { CENTRE_RULES, centreOffers, centreRows, sayCentre } from '../figures/centreWords.ts';
+import {
+  CENTRE_RULES,
+  centreHeads,
+  centreOffers,
+  centreRows,
+  sayCentre,
+} from '../figures/centreWords.ts';
 import type { Units } from '../job/schema.ts';
 import { columns, paragraphs } from './textLayout.ts';
 
@@ -10,14 +16,10 @@ export function centresText(found: Centres | null, units: Units): string {
     const chosen = rule === found.chosen ? ' (chosen)' : '';
     return [`${CENTRE_RULES[rule].name}${chosen}`, off, cut, held, lean, moves];
   });
-  const head = ['', 'metal off', 'greatest cut', 'seat held', 'lean', 'moves by'];
-  const missing = centreOffers(found, units).flatMap((one) =>
-    one.missing === '' ? [] : [`${one.name} cannot be used yet. ${one.missing}`],
-  );
+  const head = ['', ...centreHeads(units).map(({ text }) => text)];
   const cost = found.costs.find(({ rule }) => rule === found.chosen);
   return [
-    `What each centre costs:\n${columns([head, ...rows], (at) => at === 0)}\n(${units}, per side)`,
-    ...missing.map((text) => paragraphs([text])),
+    `What each centre costs:\n${columns([head, ...rows], (at) => at === 0)}`,
     ...(cost === undefined ? [] : [paragraphs(sayCentre(cost, found, units))]),
   ].join('\n');
 }

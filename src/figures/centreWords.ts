@@ -3,7 +3,7 @@ import type { CentreRule } from '../bore/types.ts';
 import type { CentreCost } from '../evaluate/centreCost.ts';
 import type { Centres } from '../evaluate/centres.ts';
 import type { Units } from '../job/schema.ts';
-import { formatAcross, formatDepth, inUnits, MM_PER_INCH } from '../job/units.ts';
+import { formatAcross, formatDepth } from '../job/units.ts';
 import { earned, massDecimals, volumeDecimals as volumeDecimalsOf } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
 import { percentText } from './tradeOffWords.ts';
@@ -42,7 +42,7 @@ export interface CentreRow {
   readonly volume: string;
   /** `62 %`. */
   readonly held: string;
-  /** `0.8 thou per inch`, against the partner's line or the readings' axis; `none`. */
+  /** `0.8`, thou per inch or mm per 100 mm, against the partner's line or the readings' axis; `none`. */
   readonly lean: string;
   /** `40 % of the limit`, of the lean that the partner allows; '' where none is known. */
   readonly ofLimit: string;
@@ -58,7 +58,7 @@ export function centreHeads(units: Units): { column: CentreColumn; text: string 
     { column: 'off', text: 'metal off' },
     { column: 'cut', text: `greatest cut, ${units} per side` },
     { column: 'held', text: 'seat held' },
-    { column: 'lean', text: 'lean' },
+    { column: 'lean', text: `lean, ${LEAN_UNIT[units]}` },
     { column: 'moves', text: `moves by, ${units}` },
   ];
 }
@@ -77,7 +77,7 @@ export function centreRows({ costs, limit }: Centres, units: Units): CentreRow[]
       volume: `${earned(amounts.volume, volumeDecimals)} mm³`,
       cut: bare(cut.depth),
       held: percentText(seating.hand ?? seating.suit),
-      lean: lean > 0 ? leanText(lean, units) : 'none',
+      lean: Number(leanFigure(lean, units)) > 0 ? leanFigure(lean, units) : 'none',
       ofLimit: limit === null ? '' : `${percentOf(lean, limit.lean)} of the limit`,
       moves: Number(by) > 0 ? `${by} to ${nearClock(moved.theta)}` : 'stays',
     };
@@ -159,8 +159,14 @@ function sayPartner(cost: CentreCost, { partner, limit }: Centres, units: Units)
   );
 }
 
-/** `0.8 thou per inch`, `0.08 mm per 100 mm`: sideways for so much depth. */
+/** Sideways for so much depth. */
+const LEAN_UNIT: Readonly<Record<Units, string>> = { in: 'thou per inch', mm: 'mm per 100 mm' };
+
+/** `0.8 thou per inch`, `0.080 mm per 100 mm`. */
 function leanText(lean: number, units: Units): string {
-  if (units === 'mm') return `${(100 * lean).toFixed(3)} mm per 100 mm`;
-  return `${inUnits(lean * MM_PER_INCH * 1000, 'in').toFixed(1)} thou per inch`;
+  return `${leanFigure(lean, units)} ${LEAN_UNIT[units]}`;
+}
+
+function leanFigure(lean: number, units: Units): string {
+  return units === 'mm' ? (100 * lean).toFixed(3) : (1000 * lean).toFixed(1);
 }
