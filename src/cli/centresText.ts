@@ -3,7 +3,6 @@ import type { Centres } from '../evaluate/centres.ts';
 import {
   CENTRE_RULES,
   centreHeads,
-  centreOffers,
   centreRows,
   sayCentre,
 } from '../figures/centreWords.ts';

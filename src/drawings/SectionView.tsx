@@ -22,13 +22,18 @@ const VALUE = 13;
 const IN = 0.52;
 const OUT = 0.8;
 
+/** px of the picture for each mm as drawn. */
+export function sectionScale({ reach }: SectionFigure, size: number): number {
+  return (size / 2 - MARGIN) / reach;
+}
+
 /** The bore cut across at one depth, wear drawn larger, with its circles, its diameters and the place pointed at. */
 export function SectionView({ section, words, theme, size, at }: Props) {
   const palette = paletteOf(theme);
   const middle = size / 2;
-  const scale = (middle - MARGIN) / section.reach;
+  const scale = sectionScale(section, size);
   const ring = (points: readonly Point[]) => pathOf(points, true, scale, -scale);
-  const { circles, radius, least, greatest, exaggeration } = section;
+  const { circles, radius, wanted, least, greatest, exaggeration } = section;
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -65,7 +70,13 @@ export function SectionView({ section, words, theme, size, at }: Props) {
             ),
           )}
         </g>
-        <CircleLine kind="wanted" x={0} y={0} radius={round(radius * scale)} theme={theme} />
+        <CircleLine
+          kind="wanted"
+          x={round(wanted.x * scale)}
+          y={round(-wanted.y * scale)}
+          radius={round(radius * scale)}
+          theme={theme}
+        />
         {circles.map(({ kind, x, y, radius: drawn }) => (
           <CircleLine
             key={kind}
@@ -97,18 +108,19 @@ export function SectionView({ section, words, theme, size, at }: Props) {
 
 /** What lies between right and the outline on one side of right; '' where the outline is not known. */
 function sideOf(
-  { outline, radius }: SectionFigure,
+  { outline, radius, wanted }: SectionFigure,
   pick: (a: number, b: number) => number,
   scale: number,
 ): string {
   if (outline.length === 0) return '';
-  const held = outline.map(([x, y]): Point => {
+  const held = outline.map(([px, py]): Point => {
+    const [x, y] = [px - wanted.x, py - wanted.y];
     const size = Math.hypot(x, y) || 1;
     const share = pick(size, radius) / size;
-    return [x * share, y * share];
+    return [wanted.x + x * share, wanted.y + y * share];
   });
   const r = round(radius * scale);
-  return `M${-r} 0a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z${pathOf(held, true, scale, -scale)}`;
+  return `M${round(wanted.x * scale) - r} ${round(-wanted.y * scale)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z${pathOf(held, true, scale, -scale)}`;
 }
 
 function toward(theta: number, length: number): [x: number, y: number] {

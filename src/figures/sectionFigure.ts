@@ -29,6 +29,8 @@ export interface SectionFigure {
   readonly radius: number;
   readonly about: Wall['about'];
   readonly exaggeration: number;
+  /** Centre of what is wanted, mm as drawn: off the picture's middle where the picture stands about the wall itself. */
+  readonly wanted: { readonly x: number; readonly y: number };
   /** Closed outline, x to 3 o'clock and y to 12, mm as drawn. Empty where the depth is not known. */
   readonly outline: readonly Point[];
   /** The same, a give-or-take smaller and larger. */
@@ -54,16 +56,24 @@ const ANGLES = 180;
 /** Depths this near, as a share of the bore's, are one: what was read there touched here. */
 const NEAR = 1 / 40;
 
-/** @returns null where the survey has no surface */
+/**
+ * @param still the picture stands about the average round of this depth, so that the wall keeps its place while the
+ *   target's centre is moved; left out: about the target
+ * @returns null where the survey has no surface
+ */
 export function sectionFigure(
   survey: SurveyEvaluation,
   z: number,
   exaggeration: number,
+  still = false,
 ): SectionFigure | null {
   const wall = wallOf(survey);
   if (wall === null) return null;
   const theta = Array.from({ length: ANGLES }, (_, i) => (2 * Math.PI * i) / ANGLES);
-  const e = theta.map((angle) => linearAt(wall.grid, wall.deviation, angle, z));
+  const from = theta.map((angle) => linearAt(wall.grid, wall.deviation, angle, z));
+  const off = still ? firstLobe(theta, from) : { x: 0, y: 0 };
+  const stood = (e: number, angle: number) => e - off.x * Math.sin(angle) - off.y * Math.cos(angle);
+  const e = from.map((deviation, i) => stood(deviation, theta[i]!));
   const give = theta.map((angle) => linearAt(wall.grid, wall.give, angle, z));
   const drawn = (deviation: number) => Math.max(0, wall.radius + exaggeration * deviation);
   const outline = (offset: -1 | 0 | 1) => {
@@ -74,7 +84,7 @@ export function sectionFigure(
   const touched = marksOf(survey)
     .filter((mark) => Math.abs(mark.z - z) <= NEAR * wall.length)
     .map(({ theta: angle, row }) => {
-      const deviation = linearAt(wall.grid, wall.deviation, angle, z);
+      const deviation = stood(linearAt(wall.grid, wall.deviation, angle, z), angle);
       return { theta: angle, row, at: polar(angle, drawn(deviation)) };
     })
     .filter(({ at }) => at.every(Number.isFinite));
@@ -85,7 +95,7 @@ export function sectionFigure(
     ? []
     : [
         ...averageRound(theta, e, wall.radius, exaggeration, meanSize),
-        ...plugCircles(survey, z, wall, exaggeration),
+        ...plugCircles(survey, z, wall, exaggeration, off),
       ];
   const sizes = [
     ...[...rings.outline, ...rings.outer].map(([x, y]) => Math.hypot(x, y)),
@@ -96,6 +106,7 @@ export function sectionFigure(
     radius: wall.radius,
     about: wall.about,
     exaggeration,
+    wanted: { x: 0 - exaggeration * off.x, y: 0 - exaggeration * off.y },
     ...rings,
     circles,
     ...(sized ? diameters(survey, z, wall.radius, e) : { least: null, greatest: null }),
@@ -109,6 +120,14 @@ function polar(theta: number, radius: number): Point {
   return [radius * Math.sin(theta), radius * Math.cos(theta)];
 }
 
+/** Where the average round of a section stands, mm, to first order; at the middle where the section is not known. */
+function firstLobe(theta: readonly number[], e: readonly number[]): { x: number; y: number } {
+  const share = (weight: (angle: number) => number) =>
+    (2 * e.reduce((sum, value, i) => sum + value * weight(theta[i]!), 0)) / e.length;
+  const [x, y] = [share(Math.sin), share(Math.cos)];
+  return Number.isFinite(x + y) ? { x, y } : { x: 0, y: 0 };
+}
+
 /** First terms of the Fourier series: to first order the least-squares circle of the section. None where unknown. */
 function averageRound(
   theta: readonly number[],
@@ -117,15 +136,14 @@ function averageRound(
   exaggeration: number,
   diameter: number,
 ): DrawnCircle[] {
-  const mean = (weight: (angle: number) => number) =>
-    e.reduce((sum, value, i) => sum + value * weight(theta[i]!), 0) / e.length;
-  const size = mean(() => 1);
+  const size = e.reduce((sum, value) => sum + value, 0) / e.length;
   if (!Number.isFinite(size)) return [];
+  const { x, y } = firstLobe(theta, e);
   return [
     {
       kind: 'average',
-      x: exaggeration * 2 * mean(Math.sin),
-      y: exaggeration * 2 * mean(Math.cos),
+      x: exaggeration * x,
+      y: exaggeration * y,
       radius: radius + exaggeration * size,
       diameter,
     },
@@ -138,6 +156,7 @@ function plugCircles(
   z: number,
   wall: Wall,
   exaggeration: number,
+  off: { readonly x: number; readonly y: number },
 ): DrawnCircle[] {
   const near = survey.plugs?.sections.filter((one) => Math.abs(one.z - z) <= NEAR * wall.length);
   const at = near?.sort((a, b) => Math.abs(a.z - z) - Math.abs(b.z - z))[0];
@@ -150,8 +169,8 @@ function plugCircles(
     return [
       {
         kind,
-        x: exaggeration * (plug.axis.x - x - leanX * z),
-        y: exaggeration * (plug.axis.y - y - leanY * z),
+        x: exaggeration * (plug.axis.x - x - leanX * z - off.x),
+        y: exaggeration * (plug.axis.y - y - leanY * z - off.y),
         radius: Math.max(0, wall.radius + exaggeration * (plug.diameter / 2 - wall.radius)),
         diameter: plug.diameter,
       },

@@ -6,8 +6,9 @@ import { create } from 'zustand';
 import { centreCost } from '../evaluate/centreCost.ts';
 import type { Centres } from '../evaluate/centres.ts';
 import type { BoreFacts, SurveyEvaluation } from '../evaluate.ts';
-import { chooseCentre } from '../job/edits.ts';
-import type { Decisions, Feature, Job, Survey } from '../job/schema.ts';
+import { chooseCentre, setHand } from '../job/edits.ts';
+import type { Decisions, Feature, Job, Survey, Typed } from '../job/schema.ts';
+import { lengthMm } from '../job/units.ts';
 import { askAside, asker } from './bridge.ts';
 import { jobStore } from './job.ts';
 
@@ -72,3 +73,31 @@ asker.store.subscribe((state, before) => {
   // A worker that broke answers nothing more.
   if (state.failed !== null && before.failed === null) asked = null;
 });
+
+/** The target's centre as the job has it, where it is set by hand; mm, x to 3 o'clock and y to 12. */
+export interface ByHandAt {
+  readonly bore: string;
+  /** At face A, as they are set. */
+  readonly x: number;
+  readonly y: number;
+  /** How far it is ahead of the target that was worked out last. */
+  readonly aheadX: number;
+  readonly aheadY: number;
+}
+
+/** @returns null where the centre is not set by hand, or the target that was worked out is not yet of that rule */
+export function handAt(
+  bore: string,
+  centre: Decisions['centre'],
+  { target }: SurveyEvaluation,
+): ByHandAt | null {
+  if (centre?.rule !== 'by-hand' || target?.centreRule !== 'by-hand') return null;
+  const mm = (typed: Typed | undefined) => lengthMm(typed) || 0;
+  const [x, y] = [mm(centre.x), mm(centre.y)];
+  return { bore, x, y, aheadX: x - target.axis.x, aheadY: y - target.axis.y };
+}
+
+/** Moves the centre by hand to a place at face A, its lean staying: one step to take back, however many moves. */
+export function moveHand(bore: string, x: number, y: number): void {
+  jobStore.getState().edit((job) => setHand(job, bore, { x, y }), 'centre cross');
+}

@@ -11,6 +11,8 @@ import { Words } from '../parts/Words.tsx';
 import { useSize } from '../useSize.ts';
 import { CentreCards } from './CentreCards.tsx';
 import { CentreTable } from './CentreTable.tsx';
+import { HandAxis } from './HandAxis.tsx';
+import { PinLine } from './PinLine.tsx';
 import { UnwornMetal } from './UnwornMetal.tsx';
 import type { Worked } from './worked.ts';
 import './centres.css';
@@ -36,6 +38,8 @@ export default function Centres({ bench }: { readonly bench: Worked }) {
         <List {...{ offers, chosen, units }} onChoose={(rule) => takeCentre(bench, rule)} />
       )}
       {chosen === 'keep' && <UnwornMetal bench={bench} />}
+      {chosen === 'by-hand' && <HandAxis bench={bench} />}
+      <PinLine bench={bench} />
       {found !== null && cost !== undefined && <Said cost={cost} centres={found} units={units} />}
     </div>
   );
