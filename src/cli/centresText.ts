@@ -1,11 +1,6 @@
 /** What each rule for the centre costs, for people: one line a rule, and what the chosen one comes to. */
 import type { Centres } from '../evaluate/centres.ts';
-import {
-  CENTRE_RULES,
-  centreHeads,
-  centreRows,
-  sayCentre,
-} from '../figures/centreWords.ts';
+import { CENTRE_RULES, centreHeads, centreRows, sayCentre } from '../figures/centreWords.ts';
 import type { Units } from '../job/schema.ts';
 import { columns, paragraphs } from './textLayout.ts';
 

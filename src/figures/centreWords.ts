@@ -3,7 +3,7 @@ import type { CentreRule } from '../bore/types.ts';
 import type { CentreCost } from '../evaluate/centreCost.ts';
 import type { Centres } from '../evaluate/centres.ts';
 import type { Units } from '../job/schema.ts';
-import { formatAcross, formatDepth } from '../job/units.ts';
+import { formatAcross, formatDepth, formatPerSide } from '../job/units.ts';
 import { earned, massDecimals, volumeDecimals as volumeDecimalsOf } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
 import { percentText } from './tradeOffWords.ts';
@@ -42,7 +42,7 @@ export interface CentreRow {
   readonly volume: string;
   /** `62 %`. */
   readonly held: string;
-  /** `0.8`, thou per inch or mm per 100 mm, against the partner's line or the readings' axis; `none`. */
+  /** `0.82`, thou per inch or mm per 100 mm, against the partner's line or the readings' axis; `none`. */
   readonly lean: string;
   /** `40 % of the limit`, of the lean that the partner allows; '' where none is known. */
   readonly ofLimit: string;
@@ -139,7 +139,7 @@ function sayPartner(cost: CentreCost, { partner, limit }: Centres, units: Units)
   if (partner.status === 'unknown') {
     return `${partner.why} Without it nobody can say how far the centre may move or lean.`;
   }
-  const { perSide, bare } = written(units, cost.cut.give);
+  const { perSide } = written(units, cost.cut.give);
   const others = partner.with.map((name) => `“${name}”`).join(' and ');
   const stands =
     `Half-way in it stands ${perSide(cost.aside)} off the line of ${others}, ` +
@@ -151,7 +151,7 @@ function sayPartner(cost: CentreCost, { partner, limit }: Centres, units: Units)
   const usual = limit.from === 'typed' ? '' : ', the usual one,';
   return (
     `${stands}. Half of the running clearance of ${formatAcross(limit.clearance, units)}${usual} is ` +
-    `${bare(limit.aside)}, a lean of ${leanText(limit.lean, units)} over the ` +
+    `${formatPerSide(limit.aside, units)}, a lean of ${leanText(limit.lean, units)} over the ` +
     `${formatDepth(partner.distance, units)} between them: ` +
     (over
       ? 'that is more than the pin allows (common practice).'
@@ -162,11 +162,11 @@ function sayPartner(cost: CentreCost, { partner, limit }: Centres, units: Units)
 /** Sideways for so much depth. */
 const LEAN_UNIT: Readonly<Record<Units, string>> = { in: 'thou per inch', mm: 'mm per 100 mm' };
 
-/** `0.8 thou per inch`, `0.080 mm per 100 mm`. */
+/** `0.82 thou per inch`, `0.082 mm per 100 mm`. */
 function leanText(lean: number, units: Units): string {
   return `${leanFigure(lean, units)} ${LEAN_UNIT[units]}`;
 }
 
 function leanFigure(lean: number, units: Units): string {
-  return units === 'mm' ? (100 * lean).toFixed(3) : (1000 * lean).toFixed(1);
+  return units === 'mm' ? (100 * lean).toFixed(3) : (1000 * lean).toFixed(2);
 }

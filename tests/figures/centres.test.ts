@@ -109,10 +109,7 @@ describe('the centre set by hand', () => {
 
   it('keeps the wall where it is in the picture while the wanted circle moves', () => {
     const at = (job: Job) => sectionFigure(seen(job).one, 10, 20, true)!;
-    const [before, after] = [
-      at(hand),
-      at(setHand(hand, bore, { x: 0.05, y: 0.03 })),
-    ];
+    const [before, after] = [at(hand), at(setHand(hand, bore, { x: 0.05, y: 0.03 }))];
     expect(after.wanted.x - before.wanted.x).toBeCloseTo(20 * 0.03, 2);
     expect(after.wanted.y - before.wanted.y).toBeCloseTo(20 * 0.04, 2);
     // To first order: the rest is the square of the move, 0.05, over the diameter, drawn 20 times.

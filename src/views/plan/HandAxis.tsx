@@ -32,8 +32,8 @@ export function HandAxis({ bench: { job, bore } }: { readonly bench: Worked }) {
         .
       </p>
       <p className="soft">
-        Or take hold of the cross in the drawing’s cut across and move it; map and costs follow.
-        Arrow keys move it too, with Shift ten times as far.
+        Or take hold of the cross in the drawing’s cut across (on a small screen: Map, then Across)
+        and move it; map and costs follow. Arrow keys move it too, with Shift ten times as far.
       </p>
     </div>
   );
