@@ -1,7 +1,7 @@
 /** The chosen way of squeezing, shimming or welding, and the rim faces, as lines of the report for people. */
 import { type BuildUp, buildUpOfSurvey } from '../evaluate/buildUp.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
-import { heatWords, logWords } from '../figures/heatWords.ts';
+import { heatWords, logRows, logWords } from '../figures/heatWords.ts';
 import { rimWords } from '../figures/rimWords.ts';
 import { NO_SHIMS, shimWords } from '../figures/shimWords.ts';
 import { giveOf, NO_SQUEEZE, squeezeWords } from '../figures/squeezeWords.ts';
@@ -74,6 +74,10 @@ function broughtLines(found: BuildUp, survey: SurveyEvaluation, units: Units): s
       ? []
       : [`By clock position, ${units} across: ${pairs.join('; ')}.`]),
     ...(logged === '' ? [] : [logged]),
+    ...logRows(found.facts, units).map(
+      ({ when, what, moved, stayed, sprang, drew }) =>
+        `Logged ${when}, ${what}: jaws moved ${moved}, ${stayed} stayed, ${units} across; ${sprang} sprang back, the mean drew in by ${drew} of its size.`,
+    ),
   ];
 }
 

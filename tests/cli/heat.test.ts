@@ -106,6 +106,9 @@ describe('what a squeeze brought', () => {
     expect(springback!.most / move!.most!).toBeCloseTo(most, 9);
     expect(text).toContain('3 squeezes stand in this shop’s log: all of them tell');
     expect(text).toContain('from 3 squeezes of this shop');
+    expect(text).toContain(
+      'Logged 2031-05-04, Heel bore: jaws moved 0.0200, 0.0120 stayed, in across',
+    );
     expect(isLogged(shop, { ...entries[0]!, when: 'later' })).toBe(true);
     expect(withoutSqueeze(shop, 1).squeezes).toEqual([entries[0], entries[2]]);
     expect(isLogged(withoutSqueeze(shop, 0), entries[0]!)).toBe(false);
