@@ -140,7 +140,7 @@ export function pinWays(m: PinMatter): PinWay[] {
 }
 
 /** The better of half a turn and end for end. */
-export function leastOf({ opposite, ended }: Turned): number {
+function leastOf({ opposite, ended }: Turned): number {
   if (Number.isNaN(opposite)) return ended;
   return Number.isNaN(ended) ? opposite : Math.min(opposite, ended);
 }
@@ -172,7 +172,7 @@ export interface PinRules {
 }
 
 /** Play that a joint may have before it is mended: so many times its clearance when new. Judgement of the trade. */
-export const PLAY_TIMES = 3;
+const PLAY_TIMES = 3;
 
 export function pinAdvice(
   ways: readonly PinWay[],

@@ -19,7 +19,7 @@ const FROM: Readonly<Record<PinPlan['finished']['from'], string>> = {
 };
 
 /** The finished size and what it leaves in the holes. */
-export function pinSizeWords(plan: PinPlan, units: Units): string[] {
+function pinSizeWords(plan: PinPlan, units: Units): string[] {
   const { finished, holes, fromBore, clearance } = plan;
   const lines = [`Finished size ${formatAcross(finished.mm, units)}: ${FROM[finished.from]}.`];
   for (const { name, size, from } of holes) {
@@ -55,7 +55,7 @@ function bare(mm: number, units: Units, digits: number): string {
 }
 
 /** Where it is low, zone by zone, and where it may be. */
-export function pinZoneWords(plan: PinPlan, units: Units): string[] {
+function pinZoneWords(plan: PinPlan, units: Units): string[] {
   const { low, unsure, length, stage } = plan;
   const where = (zone: Zone) => `${clockRange(zone)}, ${depthRange(zone, length, units)}`;
   const again = stage === 'built-up' ? ': weld again here before the lathe' : '';
@@ -69,7 +69,7 @@ export function pinZoneWords(plan: PinPlan, units: Units): string[] {
 }
 
 /** What a survey says against the finished size: worn, or welded up and to be turned. */
-export function pinStateWords(plan: PinPlan, units: Units): string[] {
+function pinStateWords(plan: PinPlan, units: Units): string[] {
   const { stage, lands, sideSeen } = plan;
   const { low, unsure, worst } = plan[plan.chosen];
   const share = (part: number) => `${Math.max(1, Math.round(100 * part))} %`;
@@ -117,7 +117,7 @@ export function pinStateWords(plan: PinPlan, units: Units): string[] {
 }
 
 /** What the lathe would get out of it about either pair of centres. */
-export function pinCentreWords(plan: PinPlan, units: Units): string[] {
+function pinCentreWords(plan: PinPlan, units: Units): string[] {
   const { kept, shifted, moved, sideSeen, pin, finished } = plan;
   const size = (one: Centring) => {
     const digits = decimalsFor(2 * one.give, units);
@@ -149,7 +149,7 @@ export function pinCentreWords(plan: PinPlan, units: Units): string[] {
 }
 
 /** Metal on and off again. */
-export function pinMetalWords({ deposit, facts, turnOff, lands }: PinPlan, units: Units): string[] {
+function pinMetalWords({ deposit, facts, turnOff, lands }: PinPlan, units: Units): string[] {
   const { allowance, over } = facts.weld;
   if (!(deposit.mass > 0))
     return ['Nothing is to be welded on: no place is under the finished size.'];

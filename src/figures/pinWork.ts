@@ -6,7 +6,7 @@ import { formatAcross, formatDepth, formatPerSide, lengthMm } from '../job/units
 import { KEEPOUT_NAMES } from './place.ts';
 import { grams, orderWords, preheatWords } from './weldWords.ts';
 
-export const PIN_WAYS: Readonly<Record<PinWayName, string>> = {
+const PIN_WAYS: Readonly<Record<PinWayName, string>> = {
   leave: 'Use it as it is',
   'turn-round': 'Turn it round in its holes',
   'turn-down': 'Turn it down, bush it smaller',
