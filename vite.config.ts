@@ -108,6 +108,7 @@ export default defineConfig({
     root: '.',
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**'],
+    setupFiles: ['tests/fixedSeed.ts'],
     // Two slow cores shared with other work: a limit for tests that hang, not for slow ones.
     testTimeout: 240_000,
     coverage: { provider: 'v8', include: ['src/**/*.{ts,tsx}'], reporter: ['text', 'html'] },
