@@ -82,9 +82,8 @@ const ShimsSchema = v.strictObject({
   partRound: v.nullable(v.array(v.number())),
 });
 
-const WeldSchema = v.strictObject({
-  words: Words,
-  allowance: v.number(),
+/** Weld to lay: mm³, g, the thickest place per side in mm, and what it takes. */
+export const Deposit = {
   volume: v.number(),
   mass: v.number(),
   greatest: v.number(),
@@ -92,6 +91,12 @@ const WeldSchema = v.strictObject({
   stringers: v.number(),
   electrodes: v.number(),
   toBuy: v.number(),
+};
+
+const WeldSchema = v.strictObject({
+  words: Words,
+  allowance: v.number(),
+  ...Deposit,
   /** Share of the seat lower than finished size and allowance. */
   lowShare: Num,
   /** Places lower than that: peak per side, deposit, and where. */

@@ -8,6 +8,7 @@ import { guardList, pinAdvised, pinSteps, pinWayRows, skinCaution } from '../fig
 import { hotWork } from '../job/safety.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { Deposit } from './buildUpReport.ts';
 import { matrix } from './matrix.ts';
 
 const Num = v.nullable(v.number());
@@ -87,13 +88,7 @@ const PlanSchema = v.strictObject({
     allowance: v.number(),
     /** Per side; null where nothing runs. */
     thickness: Matrix,
-    volume: v.number(),
-    mass: v.number(),
-    greatest: v.number(),
-    layers: v.number(),
-    stringers: v.number(),
-    electrodes: v.number(),
-    toBuy: v.number(),
+    ...Deposit,
     turnedOff: v.strictObject({ volume: v.number(), mass: v.number() }),
     /** °C; null while the carbon equivalent is not known. */
     carbonEquivalent: Num,
