@@ -12,6 +12,8 @@ export interface Bench {
   /** Null until it has been worked out. */
   readonly boreSeen: BoreEvaluation | null;
   readonly surveySeen: SurveyEvaluation | null;
+  /** The job's parts held against each other. */
+  readonly joint: Evaluation['joint'] | null;
 }
 
 /** Indices that point past the end (a stage was undone) mean the last one. */
@@ -32,5 +34,6 @@ export function benchOf(
   const all = evaluation === null ? [] : [...evaluation.bores, ...evaluation.parts];
   const boreSeen = all.find(({ id }) => id === bore.id) ?? null;
   const surveySeen = boreSeen?.surveys.find(({ id }) => id === survey.id) ?? null;
-  return { job, bores, bore, survey, boreSeen, surveySeen };
+  const joint = evaluation?.joint ?? null;
+  return { job, bores, bore, survey, boreSeen, surveySeen, joint };
 }

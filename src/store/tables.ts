@@ -7,6 +7,7 @@ import { jobStore } from './job.ts';
 import { useSession } from './session.ts';
 
 export interface Laid {
+  /** As it was when the table was laid out: what is decided about the bore may have changed since. */
   readonly bench: Bench;
   readonly table: ReadingTable;
   readonly size: TableSize;
@@ -20,9 +21,24 @@ export function tableOf(job: Job | null, bore: number, survey: number): Laid | n
     return last.laid;
   }
   const bench = benchOf(job, null, { bore, survey });
-  const laid = bench === null ? null : lay(bench);
+  const laid = bench === null ? null : (stillLaid(bench) ?? lay(bench));
   last = { job, bore, survey, laid };
   return laid;
+}
+
+/** The last table, where all that it comes of is as it was: a target that is dragged lays nothing out anew. */
+function stillLaid({ job, bore, survey }: Bench): Laid | null {
+  const before = last?.laid ?? null;
+  if (before === null || before.bench.survey !== survey) return null;
+  const same =
+    alikeBut('features', before.bench.job, job) && alikeBut('decisions', before.bench.bore, bore);
+  return same ? before : null;
+}
+
+/** Edits leave what they do not change as it is. */
+function alikeBut<T extends object>(but: keyof T, before: T, now: T): boolean {
+  const keys = new Set([...Object.keys(before), ...Object.keys(now)]) as Set<keyof T>;
+  return [...keys].every((key) => key === but || before[key] === now[key]);
 }
 
 function lay(bench: Bench): Laid {

@@ -4,8 +4,7 @@ import { type Laid, tableOf } from './tables.ts';
 import { useJob } from './useJob.ts';
 
 export function useTable(): Laid | null {
-  const job = useJob((state) => state.job);
   const bore = useSession((session) => session.bore);
   const survey = useSession((session) => session.survey);
-  return tableOf(job, bore, survey);
+  return useJob(({ job }) => tableOf(job, bore, survey));
 }

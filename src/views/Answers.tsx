@@ -12,6 +12,7 @@ interface AnswersProps {
   onThere(): void;
 }
 
+const Told = memo(Read);
 const Shown = memo(Show);
 
 export const Answers = memo(function Answers({ bench, onThere }: AnswersProps) {
@@ -20,7 +21,7 @@ export const Answers = memo(function Answers({ bench, onThere }: AnswersProps) {
   return (
     <>
       <section id="read" data-section="read" aria-labelledby="read-head">
-        <Read bench={bench} />
+        <Told bench={rested} />
       </section>
       <section id="plan" data-section="plan" aria-labelledby="plan-head">
         <Plan bench={bench} />

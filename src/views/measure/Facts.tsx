@@ -48,7 +48,7 @@ export function Facts({ job, bore }: FactsProps) {
         {...size('pressFit')}
       />
       {pressFit === undefined ? ' (usual)' : ''}
-      <TargetSaid job={job} bore={bore} />
+      <TargetSaid id={bore.id} />
     </p>
   );
 }
@@ -80,8 +80,11 @@ export function MoreFacts({ job, bore }: FactsProps) {
   );
 }
 
-/** What the sizes come to; a target that was set by hand is said as such. */
-function TargetSaid({ job, bore }: FactsProps) {
+/** What the sizes come to; a target that was set by hand is said as such, and follows the hand that drags it. */
+function TargetSaid({ id }: { readonly id: string }) {
+  const job = useJob((state) => state.job);
+  const bore = job?.features.find((feature) => feature.id === id);
+  if (job === null || bore === undefined) return null;
   const facts = boreFacts(job, bore);
   const byHand = lengthMm(bore.decisions.target);
   if (byHand > 0) {

@@ -6,9 +6,8 @@ import { useEvaluation } from '../../store/useEvaluation.ts';
 
 /** While a newer answer is on its way, what was typed over or taken out since is not offered any more. */
 export function useDoubts(bench: Bench): Doubt[] {
-  const of = useEvaluation((state) => state.of);
-  if (bench.surveySeen === null || of === null) return [];
-  const judged = surveyIn(of, bench);
+  const judged = useEvaluation(({ of }) => (of === null ? undefined : surveyIn(of, bench)));
+  if (bench.surveySeen === null) return [];
   return sayDoubts(bench.surveySeen, bench.job.units).filter(({ rows }) =>
     rows.every((row) => sameReading(judged, bench.survey, row)),
   );

@@ -1,16 +1,15 @@
 /** How much comes off in all, how sure that is, and the cautions that belong to taking it off by hand. */
+import { memo } from 'react';
 import type { Removal, WearSurface } from '../../bore/types.ts';
 import { amountWords } from '../../figures/amountWords.ts';
 import { Figure } from '../parts/Figure.tsx';
-import type { Worked } from './worked.ts';
 
 export interface AmountsProps {
-  readonly bench: Worked;
   readonly removal: Removal;
   readonly surface: WearSurface;
 }
 
-export function Amounts({ removal, surface }: AmountsProps) {
+export const Amounts = memo(function Amounts({ removal, surface }: AmountsProps) {
   const { sure, likely, possible, volume } = amountWords(removal);
   if (!(removal.volume > 0)) {
     return (
@@ -43,7 +42,7 @@ export function Amounts({ removal, surface }: AmountsProps) {
         ' All of it lies within the give-or-take of these readings: measure again, or with a finer gauge, before anything is ground.'}
     </p>
   );
-}
+});
 
 /** Shares of the wall, end rows counted half, where metal stands proud. */
 function areaShares(

@@ -47,6 +47,7 @@ function Planned({ bench: seen, boreSeen, surveySeen }: PlannedProps) {
     [seen, boreSeen, surveySeen],
   );
   const rested = useRested(bench);
+  const byHand = bench.bore.decisions.centre?.rule === 'by-hand';
   const { surface, target, removal } = bench.surveySeen;
   if (surface === null) {
     return <p className="soft">The plan follows the first readings that can be used.</p>;
@@ -65,16 +66,23 @@ function Planned({ bench: seen, boreSeen, surveySeen }: PlannedProps) {
   return (
     <>
       <TargetChoice bench={bench} target={target} />
-      <Suspense fallback={<div style={{ minHeight: '32rem' }} />}>
-        <Centres bench={bench} />
-      </Suspense>
+      <Centre bench={byHand ? bench : rested} />
       {target.assumed !== null && <AssumedSide bench={bench} />}
-      <Amounts bench={bench} removal={removal} surface={surface} />
-      <Zones bench={bench} />
+      <Amounts removal={removal} surface={surface} />
+      <Zones survey={surveySeen} facts={boreSeen.facts} units={bench.job.units} />
       <Mending bench={rested} />
     </>
   );
 }
+
+/** What the rules cost is worked out once the hand rests; only a centre set by hand follows it. */
+const Centre = memo(function Centre({ bench }: { readonly bench: Worked }) {
+  return (
+    <Suspense fallback={<div style={{ minHeight: '32rem' }} />}>
+      <Centres bench={bench} />
+    </Suspense>
+  );
+});
 
 /** Pass by pass and way by way: too much to follow the handle of the size at every step. */
 const Mending = memo(function Mending({ bench }: { readonly bench: Worked }) {

@@ -1,17 +1,25 @@
 /** The map in words: each zone where it is, how much, and where it feathers out. A tap shows it in the drawing. */
+import { memo } from 'react';
 import type { Zone } from '../../bore/types.ts';
+import type { BoreFacts, SurveyEvaluation } from '../../evaluate.ts';
 import { nearClock } from '../../figures/nearClock.ts';
 import { linearAt } from '../../figures/sample.ts';
 import { written } from '../../figures/written.ts';
 import { zoneWords } from '../../figures/zoneWords.ts';
+import type { Units } from '../../job/schema.ts';
 import { formatDepth } from '../../job/units.ts';
 import { useSession } from '../../store/session.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { Words } from '../parts/Words.tsx';
-import type { Worked } from './worked.ts';
 
-export function Zones({ bench }: { readonly bench: Worked }) {
-  const { zones } = bench.surveySeen;
+export interface ZonesProps {
+  readonly survey: SurveyEvaluation;
+  readonly facts: BoreFacts;
+  readonly units: Units;
+}
+
+export const Zones = memo(function Zones(of: ZonesProps) {
+  const { zones } = of.survey;
   const high = zones.filter(({ kind }) => kind === 'high');
   const low = zones.filter(({ kind }) => kind === 'low');
   return (
@@ -24,10 +32,10 @@ export function Zones({ bench }: { readonly bench: Worked }) {
           <ul className="zones">
             {high.map((zone, i) => (
               // By its rank: a figure that settles leaves the line, and the focus in it, where it is.
-              <ZoneLine key={i} bench={bench} zone={zone} />
+              <ZoneLine key={i} {...of} zone={zone} />
             ))}
           </ul>
-          <Cautions />
+          <StillCautions />
         </>
       )}
       {low.length > 0 && (
@@ -37,54 +45,51 @@ export function Zones({ bench }: { readonly bench: Worked }) {
           </h3>
           <ul className="zones">
             {low.map((zone, i) => (
-              <ZoneLine key={i} bench={bench} zone={zone} />
+              <ZoneLine key={i} {...of} zone={zone} />
             ))}
           </ul>
         </>
       )}
     </>
   );
-}
+});
 
-interface ZoneLineProps {
-  readonly bench: Worked;
+interface ZoneLineProps extends ZonesProps {
   readonly zone: Zone;
 }
 
-function ZoneLine({ bench, zone }: ZoneLineProps) {
+function ZoneLine({ survey, facts, units, zone }: ZoneLineProps) {
   const look = useSession((session) => session.look);
-  const { where, action, amount, rest } = zoneWords(
-    zone,
-    bench.boreSeen.facts.length.mm,
-    bench.job.units,
-  );
+  const { where, action, amount, rest } = zoneWords(zone, facts.length.mm, units);
   return (
     <li data-kind={zone.kind}>
       <p>
         <b>{where}</b>: {action}
         <Figure text={amount} tone={zone.kind === 'high' ? 'take-off' : 'short'} />
-        <Words text={rest} /> <Sure bench={bench} zone={zone} />
+        <Words text={rest} /> <Sure {...{ survey, units, zone }} />
       </p>
       <button
         type="button"
         className="link-button"
         onClick={() => look({ cursor: { theta: zone.theta, z: zone.z } })}
       >
-        show {nearClock(zone.theta)}, {formatDepth(zone.z, bench.job.units)} deep
+        show {nearClock(zone.theta)}, {formatDepth(zone.z, units)} deep
       </button>
     </li>
   );
 }
 
 /** How much of a high spot comes off whatever the readings' doubt. */
-function Sure({ bench, zone }: ZoneLineProps) {
-  const { surface, removal } = bench.surveySeen;
+function Sure({ survey, units, zone }: Omit<ZoneLineProps, 'facts'>) {
+  const { surface, removal } = survey;
   if (zone.kind !== 'high' || surface === null || removal === null) return null;
   const sure = linearAt(surface.grid, removal.sure, zone.theta, zone.z);
-  const { perSide } = written(bench.job.units, zone.give);
+  const { perSide } = written(units, zone.give);
   if (!(sure > 0)) return <Words text="Within the give-or-take: measure again before grinding." />;
   return <>Of that, {perSide(sure)} is sure.</>;
 }
+
+const StillCautions = memo(Cautions);
 
 function Cautions() {
   return (

@@ -12,27 +12,20 @@ import {
   wearRows,
 } from '../../figures/jointWords.ts';
 import type { Units } from '../../job/schema.ts';
-import { useUnhurriedEvaluation } from '../../store/useEvaluation.ts';
 import { Words } from '../parts/Words.tsx';
 import './joint.css';
 import { TableRoom } from '../parts/TableRoom.tsx';
 
-type JointEvaluation = Evaluation['joint'];
-
 const WALL_HEADS = ['new wall', 'left, mean', 'left, least'] as const;
 
-export function JointTable({ units }: { readonly units: Units }) {
-  const joint = useUnhurriedEvaluation((state) => state.evaluation?.joint);
-  if (joint === undefined || joint.parts.length === 0) return null;
-  return <Joint joint={joint} units={units} />;
-}
-
 interface JointProps {
-  readonly joint: JointEvaluation;
+  /** Null until it has been worked out. */
+  readonly joint: Evaluation['joint'] | null;
   readonly units: Units;
 }
 
-const Joint = memo(function Joint({ joint, units }: JointProps) {
+export const JointTable = memo(function JointTable({ joint, units }: JointProps) {
+  if (joint === null || joint.parts.length === 0) return null;
   const walls = wallRows(joint, units);
   const long = units === 'in' ? 'inches' : 'millimetres';
   return (

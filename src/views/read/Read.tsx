@@ -29,7 +29,7 @@ export function Read({ bench }: { readonly bench: Bench }) {
 }
 
 function Shown({ bench }: { readonly bench: Worked }) {
-  const { surveySeen, boreSeen, bore, job } = bench;
+  const { surveySeen, boreSeen, bore, job, joint } = bench;
   const comparing = useSession((session) => session.ghost !== null);
   const outside = bore.kind === 'pin' || bore.kind === 'bushing-outside';
   const say = outside ? outsideSentences : shapeSentences;
@@ -47,7 +47,7 @@ function Shown({ bench }: { readonly bench: Worked }) {
         <SectionTable sections={surveySeen.sections} units={job.units} />
       )}
       {!outside && <Patterns survey={surveySeen} bore={boreSeen} units={job.units} />}
-      <JointTable units={job.units} />
+      <JointTable joint={joint} units={job.units} />
       <Remarks remarks={surveySeen.notes.filter(({ kind }) => kind !== 'assumed')} />
       <Remarks head="What these readings cannot tell" remarks={surveySeen.blindSpots} />
       {surveySeen.surface !== null && (

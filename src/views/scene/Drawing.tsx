@@ -1,5 +1,5 @@
 /** The whole right side: the bore in three dimensions, the flat sheets, and one line for the place pointed at. */
-import { useId, useMemo, useRef, useState } from 'react';
+import { memo, useId, useMemo, useRef, useState } from 'react';
 import { Legend } from '../../drawings/Legend.tsx';
 import { MarkKey } from '../../drawings/MarkKey.tsx';
 import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
@@ -37,7 +37,7 @@ interface Props {
   readonly other: OtherSwitch | null;
 }
 
-export function Drawing({ bore, survey, units, theme, other }: Props) {
+export const Drawing = memo(function Drawing({ bore, survey, units, theme, other }: Props) {
   const cut = useSession((session) => session.cut);
   const { facts } = bore;
   const map = useMemo(() => mapFigure(survey, facts, units, cut), [survey, facts, units, cut]);
@@ -55,7 +55,7 @@ export function Drawing({ bore, survey, units, theme, other }: Props) {
       )}
     </div>
   );
-}
+});
 
 interface PartsProps extends Props {
   readonly map: MapFigure;

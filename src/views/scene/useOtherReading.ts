@@ -1,4 +1,5 @@
 /** What the drawing shows: the survey, or the other reading of its numbers, and the way from one to the other. */
+import { useMemo } from 'react';
 import type { SurveyEvaluation } from '../../evaluate.ts';
 import { otherSides } from '../../figures/otherWords.ts';
 import { leaveOther, showOther, useOther } from '../../store/other.ts';
@@ -16,9 +17,16 @@ export function useOtherReading({ bore, survey, boreSeen, surveySeen }: Worked):
   readonly other: OtherSwitch | null;
 } {
   const shown = useOther((state) => state.shown);
-  const [side] = otherSides(surveySeen, survey.wornSide, boreSeen.facts.load);
-  if (side === undefined) return { drawn: surveySeen, other: null };
-  const asked = { bore: bore.id, survey: survey.id, wornSide: side.wornSide };
-  const toggle = () => (shown === null ? showOther(asked) : leaveOther());
-  return { drawn: shown ?? surveySeen, other: { shown: shown !== null, toggle } };
+  const { load } = boreSeen.facts;
+  const wornSide = useMemo(
+    () => otherSides(surveySeen, survey.wornSide, load)[0]?.wornSide,
+    [surveySeen, survey.wornSide, load],
+  );
+  const other = useMemo(() => {
+    if (wornSide === undefined) return null;
+    const asked = { bore: bore.id, survey: survey.id, wornSide };
+    const toggle = () => (shown === null ? showOther(asked) : leaveOther());
+    return { shown: shown !== null, toggle };
+  }, [bore.id, survey.id, wornSide, shown]);
+  return { drawn: other === null ? surveySeen : (shown ?? surveySeen), other };
 }

@@ -3,7 +3,6 @@ import { useId, useMemo, useState } from 'react';
 import { type Story, type StoryStep, storyOf } from '../../figures/story.ts';
 import { type StoryStep as Step, useSession } from '../../store/session.ts';
 import { useTheme } from '../../store/theme.ts';
-import { useUnhurriedEvaluation } from '../../store/useEvaluation.ts';
 import { PrintOn } from '../parts/PrintOn.tsx';
 import type { Worked } from '../plan/worked.ts';
 import { FullStory } from './FullStory.tsx';
@@ -13,8 +12,7 @@ import { StoryPage } from './StoryPage.tsx';
 import './show.css';
 
 export function ShownStory({ bench }: { readonly bench: Worked }) {
-  const { job, bore, boreSeen } = bench;
-  const joint = useUnhurriedEvaluation((state) => state.evaluation?.joint ?? null);
+  const { job, bore, boreSeen, joint } = bench;
   const story = useMemo(() => storyOf(job, bore, boreSeen, joint), [job, bore, boreSeen, joint]);
   const [full, setFull] = useState(false);
   return (
