@@ -25,6 +25,8 @@ interface Padded {
   readonly values: number[];
   readonly size: [number, number];
   readonly toMap: (point: ArrayLike<number>) => Point;
+  /** Of the known values; -Infinity where there are none. */
+  readonly greatest: number;
 }
 
 function padded(field: Sampled, frame: Frame): Padded {
@@ -38,17 +40,21 @@ function padded(field: Sampled, frame: Frame): Padded {
       out[y * across + x] = values[row + ((x - PAD + columns) % columns)]!;
     }
   }
+  let greatest = Number.NEGATIVE_INFINITY;
+  for (const value of values) if (value > greatest) greatest = value;
   const dx = frame.width / columns;
   const dy = frame.height / rows;
   return {
     values: out,
+    greatest,
     size: [across, down],
     toMap: (p) => [(p[0]! - 0.5 - PAD) * dx, (p[1]! - 0.5 - PAD) * dy],
   };
 }
 
-/** Rings of the regions at and above a level, before clipping. */
+/** Rings of the regions at and above a level, before clipping; none where no value lies there, which is most of the work. */
 function ringsAbove(pad: Padded, level: number): Point[][] {
+  if (!(level <= pad.greatest)) return [];
   const { coordinates } = contours().size(pad.size).contour(pad.values, level);
   return coordinates.flat().map((ring) => ring.map(pad.toMap));
 }

@@ -100,15 +100,12 @@ function roundClock(grid: Grid, field: Float64Array, columns: number, cut: numbe
     const before = (i + n - 1) % n;
     const next = (i + 1) % n;
     const after = (i + 2) % n;
+    const share = shareAt(u - i);
     for (let row = 0; row < grid.z.length; row++) {
       const at = row * n;
-      out[row * columns + column] = hermite(
-        field[at + i]!,
-        field[at + next]!,
-        (field[at + next]! - field[at + before]!) / 2,
-        (field[at + after]! - field[at + i]!) / 2,
-        u - i,
-      );
+      const [a, b] = [field[at + i]!, field[at + next]!];
+      const [slopeA, slopeB] = [(b - field[at + before]!) / 2, (field[at + after]! - a) / 2];
+      out[row * columns + column] = hermite(a, b, slopeA, slopeB, share);
     }
   }
   return out;
@@ -124,7 +121,7 @@ function alongDepth(
 ) {
   const columns = into.length;
   const span = z[k + 1]! - z[k]!;
-  const t = clamp01((at - z[k]!) / span);
+  const share = shareAt(clamp01((at - z[k]!) / span));
   const before = Math.max(k - 1, 0);
   const after = Math.min(k + 2, z.length - 1);
   const near = span / (z[k + 1]! - z[before]!);
@@ -134,18 +131,27 @@ function alongDepth(
     const b = field[(k + 1) * columns + c]!;
     const slopeA = near * (b - field[before * columns + c]!);
     const slopeB = far * (field[after * columns + c]! - a);
-    into[c] = hermite(a, b, slopeA, slopeB, t);
+    into[c] = hermite(a, b, slopeA, slopeB, share);
   }
 }
 
-function hermite(a: number, b: number, slopeA: number, slopeB: number, t: number): number {
-  if (!Number.isFinite(slopeA + slopeB)) return between(a, b, t);
-  const t2 = t * t;
-  const t3 = t2 * t;
-  return (
-    a * (2 * t3 - 3 * t2 + 1) +
-    b * (3 * t2 - 2 * t3) +
-    slopeA * (t3 - 2 * t2 + t) +
-    slopeB * (t3 - t2)
-  );
+/** What the ends of an interval and their slopes count for, a share `t` of the way along it. */
+interface Share {
+  readonly t: number;
+  readonly a: number;
+  readonly b: number;
+  readonly slopeA: number;
+  readonly slopeB: number;
+}
+
+function shareAt(t: number): Share {
+  const [t2, t3] = [t * t, t * t * t];
+  const b = 3 * t2 - 2 * t3;
+  return { t, a: 2 * t3 - 3 * t2 + 1, b, slopeA: t3 - 2 * t2 + t, slopeB: t3 - t2 };
+}
+
+function hermite(a: number, b: number, slopeA: number, slopeB: number, share: Share): number {
+  const value = a * share.a + b * share.b + slopeA * share.slopeA + slopeB * share.slopeB;
+  // A place that is not known beside it leaves no slope.
+  return Number.isFinite(value) ? value : between(a, b, share.t);
 }

@@ -1,5 +1,6 @@
 /** Round contour steps: 1, 2 or 5 times a power of ten, in thou or in hundredths of a millimetre. */
 
+import { quickselect } from 'd3';
 import type { Evaluation } from '../evaluate.ts';
 
 export type Units = Evaluation['units'];
@@ -89,12 +90,15 @@ function levelsIn(least: number, greatest: number, step: number): number[] {
  * Both NaN where nothing is known.
  */
 export function usualRange(field: Float64Array, rare = 0.01): { least: number; greatest: number } {
-  const sorted = field.filter((value) => Number.isFinite(value)).sort();
-  const skip = Math.floor(sorted.length * rare);
-  return {
-    least: sorted[skip] ?? Number.NaN,
-    greatest: sorted[sorted.length - 1 - skip] ?? Number.NaN,
-  };
+  const values = field.filter((value) => Number.isFinite(value));
+  const skip = Math.floor(values.length * rare);
+  const last = values.length - 1 - skip;
+  return { least: ranked(values, skip), greatest: ranked(values, last) };
+}
+
+/** The value of this rank, 0 the least, of values whose order may change; NaN where there are none. */
+function ranked(values: Float64Array, rank: number): number {
+  return quickselect(values, rank)[rank] ?? Number.NaN;
 }
 
 const middles = new WeakMap<Float64Array, number>();
@@ -103,8 +107,8 @@ const middles = new WeakMap<Float64Array, number>();
 export function middleOfField(field: Float64Array): number {
   const found = middles.get(field);
   if (found !== undefined) return found;
-  const sorted = field.filter((value) => Number.isFinite(value)).sort();
-  const middle = sorted[sorted.length >> 1] ?? Number.NaN;
+  const values = field.filter((value) => Number.isFinite(value));
+  const middle = ranked(values, values.length >> 1);
   middles.set(field, middle);
   return middle;
 }
