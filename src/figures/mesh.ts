@@ -54,14 +54,17 @@ export function wallShape(
   const doubt = new Float32Array(size);
   const known = new Float32Array(size);
   for (let row = 0; row <= rows; row++) {
-    for (let column = 0; column <= columns; column++) {
-      const from = row * columns + (column % columns);
-      const to = row * (columns + 1) + column;
-      const value = e.values[from]!;
-      deviation[to] = Number.isFinite(value) ? value : 0;
-      doubt[to] = Math.min(UNKNOWN_DOUBT, doubtOf(value, give.values[from]!, step));
-      known[to] = give.values[from]! || 0;
+    const start = row * (columns + 1);
+    for (let column = 0; column < columns; column++) {
+      const [value, band] = [
+        e.values[row * columns + column]!,
+        give.values[row * columns + column]!,
+      ];
+      deviation[start + column] = Number.isFinite(value) ? value : 0;
+      doubt[start + column] = Math.min(UNKNOWN_DOUBT, doubtOf(value, band, step));
+      known[start + column] = band || 0;
     }
+    for (const field of [deviation, doubt, known]) field[start + columns] = field[start]!;
   }
   const { radius, length } = wall;
   const slopes = slopesOf(deviation, columns, rows, length);
@@ -86,8 +89,9 @@ function slopesOf(e: Float32Array, columns: number, rows: number, length: number
     const down = Math.min(row + 1, rows);
     const perRow = rows / (length * (down - up));
     for (let column = 0; column <= columns; column++) {
-      const next = (column + 1) % columns;
-      const before = (column + columns - 1) % columns;
+      // The last column is the first one again.
+      const next = column + 1 < width ? column + 1 : 1;
+      const before = column > 0 ? column - 1 : columns - 1;
       const at = row * width + column;
       round[at] = (e[row * width + next]! - e[row * width + before]!) * perColumn;
       along[at] = (e[down * width + column]! - e[up * width + column]!) * perRow;

@@ -94,21 +94,31 @@ export function resample(
 function roundClock(grid: Grid, field: Float64Array, columns: number, cut: number): Float64Array {
   const n = grid.theta.length;
   const out = new Float64Array(grid.z.length * columns);
-  for (let column = 0; column < columns; column++) {
-    const u = (turned(cut + (TURN * column) / columns) / TURN) * n;
-    const i = Math.min(Math.floor(u), n - 1);
-    const before = (i + n - 1) % n;
-    const next = (i + 1) % n;
-    const after = (i + 2) % n;
-    const share = shareAt(u - i);
-    for (let row = 0; row < grid.z.length; row++) {
-      const at = row * n;
-      const [a, b] = [field[at + i]!, field[at + next]!];
-      const [slopeA, slopeB] = [(b - field[at + before]!) / 2, (field[at + after]! - a) / 2];
-      out[row * columns + column] = hermite(a, b, slopeA, slopeB, share);
+  const { at, weights } = roundPlaces(n, columns, cut);
+  // Row by row, as they lie in memory.
+  for (let row = 0; row < grid.z.length; row++) {
+    const start = row * n;
+    for (let column = 0, k = 0; column < columns; column++, k += 4) {
+      const [a, b] = [field[start + at[k + 1]!]!, field[start + at[k + 2]!]!];
+      const before = (b - field[start + at[k]!]!) / 2;
+      const after = (field[start + at[k + 3]!]! - a) / 2;
+      out[row * columns + column] = hermite(a, b, before, after, weights, WEIGHTS * column);
     }
   }
   return out;
+}
+
+/** Of each column the four of `n` grid points about it, the second and third next to it, and its `weightsAt`. */
+function roundPlaces(n: number, columns: number, cut: number) {
+  const at = new Int32Array(4 * columns);
+  const weights = new Float64Array(WEIGHTS * columns);
+  for (let column = 0; column < columns; column++) {
+    const u = (turned(cut + (TURN * column) / columns) / TURN) * n;
+    const i = Math.min(Math.floor(u), n - 1);
+    at.set([(i + n - 1) % n, i, (i + 1) % n, (i + 2) % n], 4 * column);
+    weights.set(weightsAt(u - i), WEIGHTS * column);
+  }
+  return { at, weights };
 }
 
 /** One row at depth z, between rows k and k + 1. */
@@ -121,7 +131,7 @@ function alongDepth(
 ) {
   const columns = into.length;
   const span = z[k + 1]! - z[k]!;
-  const share = shareAt(clamp01((at - z[k]!) / span));
+  const weights = weightsAt(clamp01((at - z[k]!) / span));
   const before = Math.max(k - 1, 0);
   const after = Math.min(k + 2, z.length - 1);
   const near = span / (z[k + 1]! - z[before]!);
@@ -131,27 +141,30 @@ function alongDepth(
     const b = field[(k + 1) * columns + c]!;
     const slopeA = near * (b - field[before * columns + c]!);
     const slopeB = far * (field[after * columns + c]! - a);
-    into[c] = hermite(a, b, slopeA, slopeB, share);
+    into[c] = hermite(a, b, slopeA, slopeB, weights, 0);
   }
 }
 
-/** What the ends of an interval and their slopes count for, a share `t` of the way along it. */
-interface Share {
-  readonly t: number;
-  readonly a: number;
-  readonly b: number;
-  readonly slopeA: number;
-  readonly slopeB: number;
-}
+/** Numbers that `weightsAt` gives. */
+const WEIGHTS = 5;
 
-function shareAt(t: number): Share {
+/** A share `t` of the way along an interval, and what its ends and the slopes there count for: t, a, b, slope at a, at b. */
+function weightsAt(t: number): Float64Array {
   const [t2, t3] = [t * t, t * t * t];
-  const b = 3 * t2 - 2 * t3;
-  return { t, a: 2 * t3 - 3 * t2 + 1, b, slopeA: t3 - 2 * t2 + t, slopeB: t3 - t2 };
+  return Float64Array.of(t, 2 * t3 - 3 * t2 + 1, 3 * t2 - 2 * t3, t3 - 2 * t2 + t, t3 - t2);
 }
 
-function hermite(a: number, b: number, slopeA: number, slopeB: number, share: Share): number {
-  const value = a * share.a + b * share.b + slopeA * share.slopeA + slopeB * share.slopeB;
-  // A place that is not known beside it leaves no slope.
-  return Number.isFinite(value) ? value : between(a, b, share.t);
+/** @param weights `weightsAt`, from index `k` on */
+function hermite(
+  a: number,
+  b: number,
+  slopeA: number,
+  slopeB: number,
+  weights: Float64Array,
+  k: number,
+): number {
+  const ends = a * weights[k + 1]! + b * weights[k + 2]!;
+  const value = ends + slopeA * weights[k + 3]! + slopeB * weights[k + 4]!;
+  // What is not known leaves no slope beside it.
+  return Number.isFinite(value) ? value : between(a, b, weights[k]!);
 }

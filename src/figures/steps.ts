@@ -90,10 +90,18 @@ function levelsIn(least: number, greatest: number, step: number): number[] {
  * Both NaN where nothing is known.
  */
 export function usualRange(field: Float64Array, rare = 0.01): { least: number; greatest: number } {
-  const values = field.filter((value) => Number.isFinite(value));
+  const values = knownOf(field);
   const skip = Math.floor(values.length * rare);
   const last = values.length - 1 - skip;
   return { least: ranked(values, skip), greatest: ranked(values, last) };
+}
+
+/** A copy of a field's known values. */
+function knownOf(field: Float64Array): Float64Array {
+  const values = new Float64Array(field.length);
+  let known = 0;
+  for (const value of field) if (Number.isFinite(value)) values[known++] = value;
+  return values.subarray(0, known);
 }
 
 /** The value of this rank, 0 the least, of values whose order may change; NaN where there are none. */
@@ -107,7 +115,7 @@ const middles = new WeakMap<Float64Array, number>();
 export function middleOfField(field: Float64Array): number {
   const found = middles.get(field);
   if (found !== undefined) return found;
-  const values = field.filter((value) => Number.isFinite(value));
+  const values = knownOf(field);
   const middle = ranked(values, values.length >> 1);
   middles.set(field, middle);
   return middle;

@@ -13,11 +13,16 @@ interface Seen {
   readonly place: { readonly bore: number; readonly survey: number };
 }
 
+/** What is typed alone, without what it comes to. */
+export function useTypedBench(): Bench | null {
+  return useSeen({ ...useMatter(), evaluation: null });
+}
+
 /** What is typed is there at once; what it comes to is worked in between key presses. */
 export function useBench(): Bench | null {
   const now = useNow();
   const { evaluation } = useDeferredValue(now);
-  return useMemo(() => seenOf({ ...now, evaluation }), [now, evaluation]);
+  return useSeen({ ...now, evaluation });
 }
 
 /**
@@ -28,22 +33,26 @@ export function useUnhurriedBench(): Bench | null {
   const now = useNow();
   const later = useDeferredValue(now);
   const typed = readingTyped(seenOf(later), seenOf(now));
-  const shown = useMemo(
-    () => (now === later || typed ? later : { ...now, evaluation: later.evaluation }),
-    [now, later, typed],
-  );
-  return useMemo(() => seenOf(shown), [shown]);
+  return useSeen(typed ? later : { ...now, evaluation: later.evaluation });
+}
+
+/** The same bench as long as what it shows is the same: an answer that waits for its turn changes nothing yet. */
+function useSeen({ job, evaluation, place }: Seen): Bench | null {
+  return useMemo(() => seenOf({ job, evaluation, place }), [job, evaluation, place]);
 }
 
 function useNow(): Seen {
-  const job = useJob((state) => state.job);
+  const { job, place } = useMatter();
   const evaluation = useEvaluation((state) => state.evaluation);
+  return useMemo(() => ({ job, evaluation, place }), [job, evaluation, place]);
+}
+
+function useMatter(): Pick<Seen, 'job' | 'place'> {
+  const job = useJob((state) => state.job);
   const bore = useSession((session) => session.bore);
   const survey = useSession((session) => session.survey);
-  return useMemo(
-    () => ({ job, evaluation, place: { bore, survey } }),
-    [job, evaluation, bore, survey],
-  );
+  const place = useMemo(() => ({ bore, survey }), [bore, survey]);
+  return { job, place };
 }
 
 function seenOf({ job, evaluation, place }: Seen): Bench | null {

@@ -9,6 +9,7 @@ import { waysAsked } from '../evaluate/ways.ts';
 import { type Evaluation, evaluate, type Memory } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { buffersIn } from './buffersIn.ts';
 import type { Aside, AsideQuestion, AsideReply, Asides, Question, Reply } from './evaluation.ts';
 
 const memory: Memory = new Map();
@@ -16,20 +17,26 @@ let newest = 0;
 
 self.onmessage = ({ data }: MessageEvent<Question | AsideQuestion>) => {
   if ('aside' in data) {
-    self.postMessage(asideReply(data));
+    send(asideReply(data));
     return;
   }
   newest = data.number;
   const quick = reply(data, 'quick');
-  self.postMessage(quick);
+  send(quick);
   if (quick.kind === 'failed') return;
   // A turn of the clock lets a newer question in; nobody waits for the end of an older one.
   setTimeout(() => {
     if (data.number !== newest) return;
     const end = reply(data, 'settled');
-    self.postMessage(unchanged(quick, end) ? { number: data.number, kind: 'stands' } : end);
+    send(unchanged(quick, end) ? { number: data.number, kind: 'stands' } : end);
   });
 };
+
+/** Copied here, where nobody waits for it; the page is handed the copy's own memory. */
+function send(answer: Reply | AsideReply): void {
+  const copy = structuredClone(answer);
+  self.postMessage(copy, { transfer: buffersIn(copy) });
+}
 
 type Work<K extends Aside> = (
   job: Job,

@@ -1,8 +1,11 @@
 /** The bar on top: the job's title, which bore, its stages, a step back and forth, and the menu. */
+import { memo } from 'react';
 import { rename, renameFeature } from '../../job/edits.ts';
+import type { Bench } from '../../store/bench.ts';
 import { useSession } from '../../store/session.ts';
-import { useBench } from '../../store/useBench.ts';
+import { useTypedBench } from '../../store/useBench.ts';
 import { useJob } from '../../store/useJob.ts';
+import { useRested } from '../../store/useRested.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Disclosure } from '../parts/Disclosure.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -12,11 +15,14 @@ import { Menu } from './Menu.tsx';
 import { Stages } from './Stages.tsx';
 
 export function Bar() {
-  const bench = useBench();
+  return <Shown bench={useRested(useTypedBench())} />;
+}
+
+const Shown = memo(function Shown({ bench }: { readonly bench: Bench | null }) {
   return (
     <header className="bar">
       {bench !== null && <Title title={bench.job.title} />}
-      {bench !== null && <BoreChoice />}
+      {bench !== null && <BoreChoice bench={bench} />}
       {bench !== null && <Stages bench={bench} />}
       <div className="bar-tools">
         <Steps />
@@ -26,7 +32,7 @@ export function Bar() {
       </div>
     </header>
   );
-}
+});
 
 /** The title is as long as it is, so it may take a second line where the page is narrow. */
 function Title({ title }: { readonly title: string }) {
@@ -56,11 +62,9 @@ function Title({ title }: { readonly title: string }) {
   );
 }
 
-function BoreChoice() {
-  const bench = useBench();
+function BoreChoice({ bench }: { readonly bench: Bench }) {
   const look = useSession((session) => session.look);
   const edit = useJob((state) => state.edit);
-  if (bench === null) return null;
   const { bores, bore } = bench;
   if (bores.length === 1) {
     return (
