@@ -39,6 +39,14 @@ export interface Held<State> {
 }
 
 const MOST_ROUNDS = 200;
+/**
+ * Heights that change by less than the root of radius times range are all but linear in the moves,
+ * so that there is one optimum among them. Up to this many ranges lie well within that where the
+ * range is under 1 / 64 of the radius.
+ */
+const NEARBY = 8;
+/** A range this small is rounding, in scaled units. */
+const LEAST_RANGE = 1e-12;
 const MOST_STRETCHES = 4096;
 
 /**
@@ -61,7 +69,9 @@ export function tightenAll<State>(
   let iterations = 0;
   const look = lookAt(cloud, feature, sides);
   let seen = firstSeen(look, state);
-  const most = worst(seen, sides) + seen.high - seen.low;
+  const range = seen.high - seen.low;
+  const most = worst(seen, sides) + range;
+  const widest = NEARBY * Math.max(range, LEAST_RANGE);
   const few = new Set(startHolds ? touching(look, state) : []);
   let stretches = 8;
   const { unknowns } = look.whole;
@@ -80,8 +90,10 @@ export function tightenAll<State>(
     iterations += tight.iterations;
     seen = seenBeyond(look, tight.state, tight.level + ROUNDING);
     const stopped = seen.rows.every((row) => few.has(row)) || round === MOST_ROUNDS;
-    // Where the few let it slip or stray, those that stand in its way are taken in first.
-    const strayed = tight.ending !== 'converged' || !(worst(seen, sides) <= most);
+    // Where the few let it slip or stray, those that stand in its way are taken in first: past
+    // them there may be another optimum, and which of the two is found would be left to chance.
+    const near = worst(seen, sides) <= most && seen.high - seen.low <= widest;
+    const strayed = tight.ending !== 'converged' || !near;
     if (strayed && stopped && stretches < MOST_STRETCHES) {
       stretches *= 8;
       seen.rows = farthestOfStretches(look, state, stretches);

@@ -10,7 +10,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../src/num/random.ts';
-import { cross, dot, lastPlace, unit, type Vector } from './generated.ts';
+import {
+  cross,
+  dot,
+  lastPlace,
+  randomDirection,
+  squareTo,
+  unit,
+  type Vector,
+} from './generated.ts';
 import { CIRCLES, CRITERIA, CYLINDERS, circleOf, cylinderOf } from './minimaxSets.ts';
 import type { Criterion } from './optimum.ts';
 import { mapped, movesWithItsPoints } from './solidMoves.ts';
@@ -193,6 +201,17 @@ describe('a cylinder', () => {
     ([columns, criterion], ...move) => same(columns, criterion, ...move),
     few,
   );
+
+  it('stays about the readings, turned or not, where another far off holds them all and is smaller', () => {
+    // Constructed: 98.74 mm across, its axis 36 degrees from that of the near one of 99.89 mm.
+    const columns = cylinderOf({ seed: 2146135108, count: 23 });
+    for (let seed = 0; seed < 12; seed++) {
+      const first = randomDirection(seededRandom(seed));
+      same(columns, 'minimum-circumscribed', [first, ...squareTo(first)], [0, 0, 0], 1);
+    }
+    const { deviation } = cylinder(columns, 'minimum-circumscribed');
+    expect(deviation.range).toBeLessThan(0.2);
+  });
 
   it('does not ask for the order of its points', () => {
     fc.assert(
