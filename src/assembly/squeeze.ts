@@ -68,7 +68,8 @@ export function planSqueeze(asked: SqueezeAsked): SqueezePlan | null {
   const large = sizes.map((d) => d !== null && Math.max(...d) > goal + WORTH_CLOSING);
   const jaws = longWay(sizes.filter((_, iz) => large[iz]));
   if (Number.isNaN(jaws)) return null;
-  const rows = sizes.flatMap((d, iz) => (d === null ? [] : [rowOf(asked, grid.z[iz]!, d, jaws)]));
+  const bends = bendsOf(grid.theta.length / 2, jaws);
+  const rows = sizes.flatMap((d, iz) => (d === null ? [] : [rowOf(asked, grid.z[iz]!, d, bends)]));
   const most = rows.reduce((a, b) => (needOf(b) > needOf(a) ? b : a));
   const gripped = rows.filter((row) => needOf(row) >= needOf(most) / 2).map(({ z }) => z);
   return {
@@ -110,25 +111,28 @@ function longWay(sizes: readonly (Float64Array | null)[]): number {
   return way < 0 ? way + Math.PI : way;
 }
 
-function rowOf(asked: SqueezeAsked, z: number, d: Float64Array, jaws: number): SqueezeRow {
-  const { close, short } = closingOf(d, jaws, asked.goal);
+function rowOf(asked: SqueezeAsked, z: number, d: Float64Array, bends: Float64Array): SqueezeRow {
+  const { close, short } = closingOf(d, bends, asked.goal);
   return {
     z,
     before: endsOf(d),
     close,
-    bent: endsOf(squeezed(d, jaws, close, 0)),
-    upset: endsOf(squeezed(d, jaws, close, Math.min(asked.upset, close))),
+    bent: endsOf(squeezed(d, bends, close, 0)),
+    upset: endsOf(squeezed(d, bends, close, Math.min(asked.upset, close))),
     short,
   };
 }
 
 /** Diameters after closing by J across the jaws with an upset U of the mean. */
-function squeezed(d: Float64Array, jaws: number, close: number, upset: number) {
-  return d.map((value, it) => value - (close - upset) * bend(it, d.length, jaws) - upset);
+function squeezed(d: Float64Array, bends: Float64Array, close: number, upset: number) {
+  return d.map((value, it) => value - (close - upset) * bends[it]! - upset);
 }
 
-function bend(it: number, half: number, jaws: number): number {
-  return Math.cos(2 * ((Math.PI * it) / half - jaws));
+/** How much of J each of `half` diameters closes, over half a turn from 12 o'clock; below 0: it opens. */
+function bendsOf(half: number, jaws: number): Float64Array {
+  return Float64Array.from({ length: half }, (_, it) =>
+    Math.cos(2 * ((Math.PI * it) / half - jaws)),
+  );
 }
 
 function endsOf(d: Float64Array): Ends {
@@ -142,10 +146,9 @@ function endsOf(d: Float64Array): Ends {
  */
 function closingOf(
   d: Float64Array,
-  jaws: number,
+  bends: Float64Array,
   goal: number,
 ): { readonly close: number; readonly short: number } {
-  const bends = d.map((_, it) => bend(it, d.length, jaws));
   let [least, most] = [0, Number.POSITIVE_INFINITY];
   d.forEach((value, it) => {
     const asks = (value - goal) / bends[it]!;
@@ -156,7 +159,10 @@ function closingOf(
   if (least <= most) return { close: least, short: 0 };
   const largest = (close: number) => {
     let most = 0;
-    for (let it = 0; it < d.length; it++) most = Math.max(most, d[it]! - close * bends[it]!);
+    for (let it = 0; it < d.length; it++) {
+      const size = d[it]! - close * bends[it]!;
+      if (size > most) most = size;
+    }
     return most;
   };
   const close = leastOf(largest, Math.max(...d) - Math.min(...d));
@@ -201,6 +207,7 @@ export function coldReadings(
   off: number,
   give: number,
 ): ColdReading[] {
+  const bends = bendsOf(asked.grid.theta.length / 2, plan.jaws);
   return depths.flatMap((depth) => {
     const row = nearest(plan.rows, depth);
     const d = row && diametersAt(asked, asked.grid.z.indexOf(row.z));
@@ -211,7 +218,7 @@ export function coldReadings(
       const it = Math.round((theta / Math.PI) * d.length) % d.length;
       const slack = row.close > 0 ? Math.min(off, row.close) : 0;
       const ends = [row.close - slack, row.close + slack].flatMap((close) =>
-        [0, Math.min(asked.upset, close)].map((upset) => squeezed(d, plan.jaws, close, upset)[it]!),
+        [0, Math.min(asked.upset, close)].map((upset) => squeezed(d, bends, close, upset)[it]!),
       );
       return { theta, z: depth, least: Math.min(...ends) - give, most: Math.max(...ends) + give };
     });

@@ -137,14 +137,15 @@ function fallsOf(
   const a = new Float64Array(count * unknowns);
   const b = new Float64Array(count);
   const middle = radius[seated[0]!]!;
+  const [sines, cosines] = [theta.map(Math.sin), theta.map(Math.cos)];
   let row = 0;
   for (const k of seated) {
     const depth = z[Math.floor(k / columns)]!;
-    const angle = theta[k % columns]!;
+    const it = k % columns;
     const r = surface.mean[k]!;
     // Away from the axis at this place: the wall as it lies about the axis, not about the middle of the grid.
-    const x = (r * Math.sin(angle) - at.x - at.leanX * depth) / radius[k]!;
-    const y = (r * Math.cos(angle) - at.y - at.leanY * depth) / radius[k]!;
+    const x = (r * sines[it]! - at.x - at.leanX * depth) / radius[k]!;
+    const y = (r * cosines[it]! - at.y - at.leanY * depth) / radius[k]!;
     const along = depth / half - 1;
     for (let side = 1; side >= (both ? -1 : 1); side -= 2, row++) {
       const from = row * unknowns;

@@ -1,4 +1,6 @@
 /** Blending a ground place out to nothing: the largest removal whose slope is bounded. */
+import { SEATED } from './removal.ts';
+import { roomOf } from './room.ts';
 import type { Field, Grid } from './types.ts';
 
 /**
@@ -41,38 +43,64 @@ function alongEdges(out: Field, { z, columns, arc, steep }: Wall): void {
   const rise = steep * arc;
   const rows = z.length;
   for (let iz = 0; iz < rows; iz++) {
-    if (iz > 0) overRow(out, iz * columns, (iz - 1) * columns, steep * (z[iz]! - z[iz - 1]!), rise);
-    roundRow(out, iz * columns, columns, rise);
+    const row = iz * columns;
+    if (iz > 0) overRow(out, row, row - columns, columns, steep * (z[iz]! - z[iz - 1]!), rise);
+    roundRow(out, row, columns, rise);
   }
   for (let iz = rows - 2; iz >= 0; iz--) {
-    overRow(out, iz * columns, (iz + 1) * columns, steep * (z[iz + 1]! - z[iz]!), rise);
-    roundRow(out, iz * columns, columns, rise);
-  }
-
-  function overRow(field: Field, row: number, from: number, up: number, side: number): void {
-    const across = Math.hypot(up, side);
-    for (let it = 0; it < columns; it++) {
-      const back = from + (it > 0 ? it - 1 : columns - 1);
-      const ahead = from + (it + 1 < columns ? it + 1 : 0);
-      const least = Math.min(
-        field[from + it]! + up,
-        Math.min(field[back]!, field[ahead]!) + across,
-      );
-      if (least < field[row + it]!) field[row + it] = least;
-    }
+    const row = iz * columns;
+    const up = steep * (z[iz + 1]! - z[iz]!);
+    // A row that nothing comes into is as it was left.
+    if (overRow(out, row, row + columns, columns, up, rise)) roundRow(out, row, columns, rise);
   }
 }
 
-/** Twice round each way, so that what starts anywhere gets all round. */
-function roundRow(field: Field, row: number, columns: number, rise: number): void {
-  for (const way of [1, columns - 1]) {
-    let at = 0;
-    for (let n = 0; n < 2 * columns; n++) {
-      const next = (at + way) % columns;
-      const least = field[row + at]! + rise;
-      if (least < field[row + next]!) field[row + next] = least;
-      at = next;
+/** From the row beside, straight and over the corners; whether anything came down by it. */
+function overRow(
+  out: Field,
+  row: number,
+  from: number,
+  columns: number,
+  up: number,
+  rise: number,
+): boolean {
+  const across = Math.hypot(up, rise);
+  let changed = false;
+  let back = out[from + columns - 1]!;
+  let here = out[from]!;
+  for (let it = 0; it < columns; it++) {
+    const ahead = out[it + 1 < columns ? from + it + 1 : from]!;
+    const straight = here + up;
+    const corner = (back < ahead ? back : ahead) + across;
+    const least = straight < corner ? straight : corner;
+    if (least < out[row + it]!) {
+      out[row + it] = least;
+      changed = true;
     }
+    back = here;
+    here = ahead;
+  }
+  return changed;
+}
+
+/** Once round each way, from the least of the row: nothing that starts elsewhere is felt beyond it. */
+function roundRow(out: Field, row: number, columns: number, rise: number): void {
+  const end = row + columns;
+  let least = row;
+  for (let k = row + 1; k < end; k++) if (out[k]! < out[least]!) least = k;
+  let height = out[least]!;
+  for (let n = 1, k = least; n < columns; n++) {
+    k = k + 1 < end ? k + 1 : row;
+    height += rise;
+    if (height < out[k]!) out[k] = height;
+    else height = out[k]!;
+  }
+  height = out[least]!;
+  for (let n = 1, k = least; n < columns; n++) {
+    k = k > row ? k - 1 : end - 1;
+    height += rise;
+    if (height < out[k]!) out[k] = height;
+    else height = out[k]!;
   }
 }
 
@@ -86,10 +114,8 @@ function roundRow(field: Field, row: number, columns: number, rise: number): voi
  */
 function spreadAll(limit: Field, out: Field, wall: Wall): void {
   const { columns } = wall;
-  const around: Around = {
-    stack: new Int32Array(limit.length),
-    seen: new Int32Array(limit.length),
-  };
+  const around = { stack: stackRoom(limit.length), seen: seenRoom(limit.length) };
+  around.seen.fill(0);
   for (let q = 0, iz = 0; iz < wall.z.length; iz++) {
     for (let it = 0; it < columns; it++, q++) {
       const height = limit[q]!;
@@ -129,6 +155,9 @@ interface Around {
   /** Which place was followed over a place last, from 1. */
   readonly seen: Int32Array;
 }
+
+const stackRoom = roomOf((length) => new Int32Array(length));
+const seenRoom = roomOf((length) => new Int32Array(length));
 
 /** Rounding of sums, as a share of them. */
 const ROUNDING = 1e-12;
@@ -173,23 +202,29 @@ function spread(
 }
 
 /**
- * The least field that is `kept` on the marked places and nowhere steeper than `slope`: what blending out past their
- * edge takes at least.
+ * The least field that is `kept` on the seats and nowhere steeper than `slope`: what blending out past their edge takes at
+ * least.
  *
  * @param kept mm, >= 0, itself nowhere steeper than `slope`
- * @param marked 1: as it is; else: as little as the slope allows
+ * @param places `SEATED`: as it is; else: as little as the slope allows
+ * @returns `kept` itself where every place is a seat
  */
 export function leastBeyond(
   kept: Field,
-  marked: Uint8Array,
+  places: Uint8Array,
   grid: Grid,
   radius: number,
   slope: number,
 ): Field {
-  if (marked.every((mark) => mark === 1)) return kept.slice();
+  if (isAllSeat(places)) return kept;
   let top = 0;
-  for (let k = 0; k < kept.length; k++) if (marked[k] === 1 && kept[k]! > top) top = kept[k]!;
-  const below = kept.map((g, k) => (marked[k] === 1 ? top - g : top));
+  for (let k = 0; k < kept.length; k++) if (places[k] === SEATED && kept[k]! > top) top = kept[k]!;
+  const below = kept.map((g, k) => (places[k] === SEATED ? top - g : top));
   const cones = feather(below, grid, radius, slope);
-  return kept.map((g, k) => (marked[k] === 1 ? g : Math.max(0, top - cones[k]!)));
+  return kept.map((g, k) => (places[k] === SEATED ? g : Math.max(0, top - cones[k]!)));
+}
+
+function isAllSeat(places: Uint8Array): boolean {
+  for (let k = 0; k < places.length; k++) if (places[k] !== SEATED) return false;
+  return true;
 }

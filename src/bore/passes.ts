@@ -12,6 +12,7 @@ import { feather, leastBeyond } from './feather.ts';
 import type { Left, Pass, PassPlan } from './passTypes.ts';
 import { reach, type Tool } from './reach.ts';
 import { KEPT_OFF, metalVolume, SEATED, STEEL } from './removal.ts';
+import { roomOf } from './room.ts';
 import type { Field, Removal, WearSurface } from './types.ts';
 import { highZones } from './zones.ts';
 
@@ -57,12 +58,12 @@ export interface Course {
  */
 export function course(matter: PassMatter, first = SURE): Course {
   const removals: Field[] = [];
-  let deviation = matter.removal.deviation;
+  const deviation = matter.removal.deviation.slice();
   while (removals.length < MOST_PASSES && mostLeft(matter, deviation) >= ON_SIZE) {
     const removal = onePass(matter, deviation, removals.length === 0 ? first : 0);
     if (!(greatestOf(removal) >= NO_PASS)) break;
     if (removals.length === 0 && first > 0 && isChance(matter, removal)) break;
-    deviation = afterPass(deviation, removal);
+    takeOff(deviation, removal);
     removals.push(removal);
   }
   return { removals, deviation };
@@ -76,31 +77,40 @@ export function course(matter: PassMatter, first = SURE): Course {
  */
 export function onePass(matter: PassMatter, deviation: Field, sds: number): Field {
   const { surface, removal, places, bare, radius, tool, slope } = matter;
-  const wanted = new Float64Array(deviation.length);
-  for (let k = 0; k < wanted.length; k++) {
+  const { sd } = removal;
+  const size = deviation.length;
+  const wanted = wantedRoom(size).subarray(0, size);
+  for (let k = 0; k < size; k++) {
     const e = deviation[k]!;
-    const most = Math.min(tool.bite, -e / 2, -e - sds * removal.sd[k]!);
+    wanted[k] = 0;
     if (bare[k] === 1) wanted[k] = Number.POSITIVE_INFINITY;
-    else if (places[k] !== KEPT_OFF && most > 0) wanted[k] = most;
+    else if (e < 0 && places[k] !== KEPT_OFF) {
+      const most = Math.min(tool.bite, -e / 2, -e - sds * sd[k]!);
+      if (most > 0) wanted[k] = most;
+    }
   }
-  const reached = reach(deviation, wanted, surface.grid, radius, tool);
+  const reached = reachedRoom(size).subarray(0, size);
+  reach(deviation, wanted, surface.grid, radius, tool, reached);
   const blended = feather(reached, surface.grid, radius, slope);
-  const asked = leastBeyond(blended, seatedOf(places), surface.grid, radius, slope);
+  const asked = leastBeyond(blended, places, surface.grid, radius, slope);
   for (let k = 0; k < asked.length; k++) {
     asked[k] = places[k] === KEPT_OFF ? Number.NaN : Math.min(asked[k]!, blended[k]!);
   }
   return asked;
 }
 
+const wantedRoom = roomOf((length) => new Float64Array(length));
+const reachedRoom = roomOf((length) => new Float64Array(length));
+
 /** Deviation, or radius, once that is off; where nothing may be ground it stays. */
 export function afterPass(wall: Field, removal: Field): Field {
   const out = wall.slice();
-  for (let k = 0; k < out.length; k++) if (removal[k]! > 0) out[k] = wall[k]! + removal[k]!;
+  takeOff(out, removal);
   return out;
 }
 
-function seatedOf(places: Uint8Array): Uint8Array {
-  return places.map((place) => (place === SEATED ? 1 : 0));
+function takeOff(wall: Field, removal: Field): void {
+  for (let k = 0; k < wall.length; k++) if (removal[k]! > 0) wall[k] = wall[k]! + removal[k]!;
 }
 
 /** The most that still stands proud on the seats, per side, mm. */
@@ -139,10 +149,10 @@ export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
 } {
   const { removals, deviation } = course(matter);
   const { tool, slope, surface, removal: today } = matter;
-  let now = today.deviation;
+  const now = today.deviation.slice();
   const passes = removals.map((removal, at) => {
     const standing = mostLeft(matter, now);
-    now = afterPass(now, removal);
+    takeOff(now, removal);
     const volume = metalVolume(surface, removal);
     return {
       removal,
@@ -165,7 +175,10 @@ export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
 
 /** True where a worked place ends nearer to the target than so much give-or-take. */
 function endsInDoubt(deviation: Field, removal: Field, sd: Field): boolean {
-  return removal.some((g, k) => g >= NO_PASS && -deviation[k]! < SURE * sd[k]! - NO_PASS);
+  for (let k = 0; k < removal.length; k++) {
+    if (removal[k]! >= NO_PASS && -deviation[k]! < SURE * sd[k]! - NO_PASS) return true;
+  }
+  return false;
 }
 
 /** True where a pass asks for no more than readings that scatter would make it ask of a bore on size. */
@@ -218,6 +231,6 @@ function freely({ places, bare }: PassMatter, deviation: Field): Field {
 
 function greatestOf(field: Field): number {
   let most = 0;
-  for (const g of field) if (g > most) most = g;
+  for (let k = 0; k < field.length; k++) if (field[k]! > most) most = field[k]!;
   return most;
 }

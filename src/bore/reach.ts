@@ -1,4 +1,5 @@
 /** What a grinding tool can take off without cutting elsewhere. */
+import { roomOf } from './room.ts';
 import type { Field, Grid } from './types.ts';
 
 /** A tool as far as the map needs it; mm, `bite` per side. */
@@ -25,6 +26,7 @@ export interface Tool {
  *
  * @param deviation, limit per side, mm, row by row; limit >= 0, Infinity where there is no metal to be cut (a hole)
  * @param radius of the target cylinder, mm
+ * @param out as long as they are; written and returned
  * @returns per side, mm, 0 <= reach <= limit, of no account where that is Infinity; all 0 where the wheel does not fit into the bore; a tool that is not
  *   rigid reaches all of the limit
  */
@@ -34,33 +36,50 @@ export function reach(
   grid: Grid,
   radius: number,
   tool: Tool,
+  out: Field = new Float64Array(limit.length),
 ): Field {
-  if (!tool.rigid) return limit.slice();
-  if (!(tool.radius < radius)) return new Float64Array(limit.length);
+  if (!tool.rigid) {
+    out.set(limit);
+    return out;
+  }
+  out.fill(0);
+  if (!(tool.radius < radius)) return out;
   const columns = grid.theta.length;
-  const floor = new Float64Array(limit.length);
-  for (let k = 0; k < floor.length; k++) floor[k] = deviation[k]! + limit[k]!;
-  const sag = sagitta(columns, radius, tool.radius, farOff(floor));
+  const size = limit.length;
+  const floor = floorRoom(size);
+  for (let k = 0; k < size; k++) floor[k] = deviation[k]! + limit[k]!;
+  const sag = sagitta(columns, radius, tool.radius, farOff(floor, size));
   const runs = rowsCovered(grid.z, tool.width);
-  const deepest = overRows(roundClock(floor, columns, sag, 1), columns, runs, 1);
-  const covered = overRows(deepest, columns, standsOver(runs, grid.z.length), -1);
-  const opened = roundClock(covered, columns, sag, -1);
-  const out = new Float64Array(limit.length);
-  for (let k = 0; k < out.length; k++) {
-    const cut = opened[k]! - deviation[k]!;
+  const round = leastRound(floor, size, columns, sag, roundRoom(size));
+  const stands = runs.length * columns;
+  const deepest = leastOfRows(round, size, columns, runs, standsRoom(stands));
+  // Depths from here on, so that the greatest is the least as well.
+  for (let k = 0; k < stands; k++) deepest[k] = -deepest[k]!;
+  const covered = leastOfRows(deepest, stands, columns, standsOver(runs, grid.z.length), floor);
+  const opened = leastRound(covered, size, columns, sag, round);
+  for (let k = 0; k < size; k++) {
+    const cut = -opened[k]! - deviation[k]!;
     if (cut > 0) out[k] = Math.min(cut, limit[k]!);
   }
   return out;
 }
 
+const fieldRoom = () => roomOf((length) => new Float64Array(length));
+const floorRoom = fieldRoom();
+const roundRoom = fieldRoom();
+const standsRoom = fieldRoom();
+/** One a level of doubling, as many as there were rows for. */
+const levelRooms: ReturnType<typeof fieldRoom>[] = [];
+
 /**
  * How far off the wheel's outline may stand and still matter, mm: greatest less least of the floor. Over a hole the wheel
  * sinks until it rests on the edges, wherever they are: then all of its outline matters.
  */
-function farOff(floor: Field): number {
+function farOff(floor: Field, size: number): number {
   let least = Number.POSITIVE_INFINITY;
   let greatest = Number.NEGATIVE_INFINITY;
-  for (const v of floor) {
+  for (let k = 0; k < size; k++) {
+    const v = floor[k]!;
     if (v < least) least = v;
     if (v > greatest) greatest = v;
   }
@@ -103,36 +122,47 @@ export function rowsCovered(z: Float64Array, width: number): [number, number][] 
   return runs;
 }
 
-/** side 1: the least of floor + sag round each place; side -1: the greatest of depth - sag. */
-function roundClock(field: Field, columns: number, sag: Float64Array, side: 1 | -1): Field {
-  const out = new Float64Array(field.length);
-  for (let row = 0; row < field.length; row += columns) {
+/** The least of field + sag round each place, into `out`. */
+function leastRound(
+  field: Field,
+  size: number,
+  columns: number,
+  sag: Float64Array,
+  out: Field,
+): Field {
+  const beyond = Math.max(0, sag.length - 1);
+  // A row with its ends once more before and behind it, as far as the outline goes.
+  const row = new Float64Array(columns + 2 * beyond);
+  for (let from = 0; from < size; from += columns) {
+    for (let i = 0; i < row.length; i++) {
+      row[i] = field[from + ((i - beyond + columns) % columns)]!;
+    }
     for (let it = 0; it < columns; it++) {
-      let best = side * field[row + it]!;
-      for (let j = 1; j < sag.length; j++) {
+      const at = it + beyond;
+      let least = row[at]!;
+      for (let j = 1; j <= beyond; j++) {
         const off = sag[j]!;
-        const ahead = it + j < columns ? it + j : it + j - columns;
-        const back = it - j >= 0 ? it - j : it - j + columns;
-        const a = side * field[row + ahead]! + off;
-        const b = side * field[row + back]! + off;
-        if (a < best) best = a;
-        if (b < best) best = b;
+        const ahead = row[at + j]! + off;
+        const back = row[at - j]! + off;
+        if (ahead < least) least = ahead;
+        if (back < least) least = back;
       }
-      out[row + it] = side * best;
+      out[from + it] = least;
     }
   }
   return out;
 }
 
 /**
- * Span by span, column by column: the least (side 1) or the greatest (side -1) over its rows, first and last included (of no
- * row: side times Infinity). Each span is two runs of 2^n rows that overlap, and those are made by doubling.
+ * Span by span, column by column: the least over its rows, first and last included; Infinity of no row; into `out`. Each span
+ * is two runs of 2^n rows that overlap, and those are made by doubling.
  */
-function overRows(
+function leastOfRows(
   field: Field,
+  size: number,
   columns: number,
   spans: readonly [number, number][],
-  side: 1 | -1,
+  out: Field,
 ): Field {
   const doubled: Field[] = [field];
   const runOf = (level: number): Field => {
@@ -140,30 +170,40 @@ function overRows(
     if (made !== undefined) return made;
     const half = runOf(level - 1);
     const shift = columns * 2 ** (level - 1);
-    const out = half.slice();
-    for (let k = 0; k + shift < out.length; k++) {
-      if (side * half[k + shift]! < side * out[k]!) out[k] = half[k + shift]!;
-    }
-    doubled[level] = out;
-    return out;
+    // Runs of 2^level rows start at so many places.
+    const count = size - columns * (2 ** level - 1);
+    levelRooms[level] ??= fieldRoom();
+    const run = levelRooms[level](count);
+    leastOfTwo(run, 0, half, 0, shift, count);
+    doubled[level] = run;
+    return run;
   };
-  const out = new Float64Array(spans.length * columns);
   for (let s = 0; s < spans.length; s++) {
     const [from, end] = spans[s]!;
     if (from > end) {
-      out.fill(side * Number.POSITIVE_INFINITY, s * columns, (s + 1) * columns);
+      out.fill(Number.POSITIVE_INFINITY, s * columns, (s + 1) * columns);
       continue;
     }
     const level = Math.floor(Math.log2(end - from + 1));
-    const run = runOf(level);
-    const first = from * columns;
-    const last = (end + 1 - 2 ** level) * columns;
-    for (let it = 0; it < columns; it++) {
-      const [a, b] = [run[first + it]!, run[last + it]!];
-      out[s * columns + it] = side * a < side * b ? a : b;
-    }
+    const last = end + 1 - 2 ** level;
+    leastOfTwo(out, s * columns, runOf(level), from * columns, last * columns, columns);
   }
   return out;
+}
+
+/** The lesser of two stretches of a field, place by place, into a third. */
+function leastOfTwo(
+  out: Field,
+  to: number,
+  field: Field,
+  one: number,
+  other: number,
+  count: number,
+): void {
+  for (let k = 0; k < count; k++) {
+    const [a, b] = [field[one + k]!, field[other + k]!];
+    out[to + k] = a < b ? a : b;
+  }
 }
 
 /** Row by row: the first and the last of the stands that cover it, which stand in order; the first after the last: none does. */

@@ -65,12 +65,11 @@ export function seatPlaces(
 export function seating(wall: SeatPlaces, deviation: Field, sd: Field, fit: Fit): Seating {
   const room = (fit.bushing - fit.target) / 2;
   const rooms = [Number.isNaN(room) ? 0 : room, fit.pressFit / 2] as const;
-  const at = (larger: number) =>
-    heldShares(
-      wall,
-      deviation.map((e, k) => e + larger * sd[k]!),
-      rooms,
-    );
+  const over = new Float64Array(deviation.length);
+  const at = (larger: number) => {
+    for (let k = 0; k < over.length; k++) over[k] = deviation[k]! + larger * sd[k]!;
+    return heldShares(wall, over, rooms);
+  };
   const [likely, least, most] = [at(0), at(GIVE), at(-GIVE)];
   const share = (i: 0 | 1): Share => ({ likely: likely[i], least: least[i], most: most[i] });
   const gap = largest(wall, deviation, sd);

@@ -13,13 +13,14 @@ export const NO_AXIS: Axis = { x: 0, y: 0, leanX: 0, leanY: 0 };
 /** Distance of the wall from the target axis less the target radius, per side; exact, not to first order. */
 export function deviationFrom(surface: WearSurface, radius: number, axis: Axis): Field {
   const { theta, z } = surface.grid;
+  const [sines, cosines] = [theta.map(Math.sin), theta.map(Math.cos)];
   const out = new Float64Array(surface.mean.length);
   for (let iz = 0, k = 0; iz < z.length; iz++) {
     const x = axis.x + axis.leanX * z[iz]!;
     const y = axis.y + axis.leanY * z[iz]!;
     for (let it = 0; it < theta.length; it++, k++) {
       const r = surface.mean[k]!;
-      out[k] = Math.hypot(r * Math.sin(theta[it]!) - x, r * Math.cos(theta[it]!) - y) - radius;
+      out[k] = Math.hypot(r * sines[it]! - x, r * cosines[it]! - y) - radius;
     }
   }
   return out;

@@ -40,9 +40,8 @@ export function outcome(work: Work, known: SeatKnown): WayOutcome {
   const { name, target, axis, bushing, outside, tool } = work;
   const ground = tool !== 'none';
   const off = ground ? metalOff(work, wall) : NO_METAL;
-  const deviation = work.deviation.map((e, k) =>
-    ground && wall.places[k] === SEATED ? Math.max(0, e) : e,
-  );
+  const deviation = work.deviation.slice();
+  if (ground) toTheTarget(deviation, wall.places);
   const measuredAnew = isMeasuredAnew(name);
   const seen = seating(wall, work.deviation, sd, { target, bushing: outside, pressFit: 0 });
   return {
@@ -63,6 +62,13 @@ export function outcome(work: Work, known: SeatKnown): WayOutcome {
     squeeze: work.squeeze ?? null,
     deviation,
   };
+}
+
+/** Takes off what stands proud on the seats; `max` keeps NaN. */
+function toTheTarget(deviation: Field, places: Uint8Array): void {
+  for (let k = 0; k < deviation.length; k++) {
+    if (places[k] === SEATED) deviation[k] = Math.max(0, deviation[k]!);
+  }
 }
 
 /**
@@ -94,11 +100,14 @@ export function metal(volume: number, greatest: number): Metal {
 }
 
 function metalOff({ surface, deviation }: Work, { places }: SeatPlaces): Metal {
-  const proud = deviation.map((e, k) => (places[k] === SEATED && e < 0 ? -e : 0));
-  return metal(
-    metalVolume(surface, proud),
-    proud.reduce((most, t) => Math.max(most, t), 0),
-  );
+  const proud = new Float64Array(deviation.length);
+  let greatest = 0;
+  for (let k = 0; k < proud.length; k++) {
+    if (places[k] !== SEATED || !(deviation[k]! < 0)) continue;
+    proud[k] = -deviation[k]!;
+    greatest = Math.max(greatest, proud[k]!);
+  }
+  return metal(metalVolume(surface, proud), greatest);
 }
 
 function seatedShare({ hand }: Seating, measuredAnew: boolean): WayOutcome['seated'] {

@@ -59,7 +59,13 @@ export interface Ways {
 export function waysOf(asked: WaysAsked): Ways {
   const { surface, seats, keepouts } = asked;
   const wall = seatPlaces(surface, seats, keepouts);
-  const start: Start = { asked, wall, length: seatLength(asked) };
+  const start: Start = {
+    asked,
+    wall,
+    length: seatLength(asked),
+    about: deviationFrom(surface, 0, asked.axis),
+    clean: deviationFrom(surface, 0, asked.cleanUp.axis),
+  };
   const works = [
     ground(start),
     squeeze(start),
@@ -80,6 +86,9 @@ interface Start {
   readonly wall: SeatPlaces;
   /** Of the seats, mm. */
   readonly length: number;
+  /** Radii of the wall, mm: about the axis of the target, and about that of the smallest clean-up. */
+  readonly about: Field;
+  readonly clean: Field;
 }
 
 /** The bushing at hand, or one made to suit the target. */
@@ -92,11 +101,17 @@ function bushingFor({
 }
 
 /** What the ways have in common that keep the bushing's size. */
-function standard({ asked }: Start): Omit<Work, 'name' | 'tool'> {
+function standard({ asked, about }: Start): Omit<Work, 'name' | 'tool'> {
   const { surface, target, axis } = asked;
   const bushing = bushingFor(asked);
-  const deviation = deviationFrom(surface, target / 2, axis);
+  const deviation = over(about, target / 2);
   return { target, axis, bushing, outside: bushing, surface, deviation };
+}
+
+function over(radii: Field, radius: number): Field {
+  const out = new Float64Array(radii.length);
+  for (let k = 0; k < out.length; k++) out[k] = radii[k]! - radius;
+  return out;
 }
 
 function ground(start: Start): Work {
@@ -166,10 +181,10 @@ function weld(start: Start): Work {
 }
 
 /** What the ways have in common that make the whole bore round at a size of their own. */
-function roundAt({ asked }: Start, target: number): Omit<Work, 'name' | 'tool'> {
+function roundAt({ asked, clean }: Start, target: number): Omit<Work, 'name' | 'tool'> {
   const { surface, pressFit, cleanUp } = asked;
   const { axis } = cleanUp;
-  const deviation = deviationFrom(surface, target / 2, axis);
+  const deviation = over(clean, target / 2);
   const outside = target + pressFit;
   return { target, axis, bushing: outside, outside, surface, deviation };
 }

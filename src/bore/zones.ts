@@ -35,7 +35,8 @@ export function findZones(
  * @param sd of the wall, for the give-or-take that each zone carries
  */
 export function highZones(surface: WearSurface, removal: Field, sd: Field): Zone[] {
-  const high = removal.map((t) => (t > 0 ? t : 0));
+  const high = new Float64Array(removal.length);
+  for (let k = 0; k < high.length; k++) if (removal[k]! > 0) high[k] = removal[k]!;
   return worthSaying(hills(surface, high, sd, 'high', NO_HILL));
 }
 
