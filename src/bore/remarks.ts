@@ -152,7 +152,7 @@ function depthRemarks(
     out.push(
       missing(
         `Nothing is measured between ${deepText(ends[i - 1]!)} and ${deepText(ends[i]!)} deep; ` +
-          `what the map shows there is drawn out from its neighbours. ${wayThere(middle, hand, deepText)} would tell.`,
+          `what the map shows there is filled in from its neighbours. ${wayThere(middle, hand, deepText)} would tell.`,
       ),
     );
   }

@@ -16,6 +16,8 @@ interface Props {
 }
 
 const MARGIN = { left: 34, right: 14, top: 22, bottom: 24 } as const;
+/** Both sides of the map have at least this, px, however little room the page has while it is laid out. */
+const LEAST = 40;
 const SIZE = 13;
 /** Beyond this many, dots would hide the surface. */
 const MOST_DOTS = 300;
@@ -26,8 +28,8 @@ const MOST_DOTS = 300;
  */
 export function PinMap({ map, theme, width, height, id }: Props) {
   const palette = paletteOf(theme);
-  const along = width - MARGIN.left - MARGIN.right;
-  const round_ = height - MARGIN.top - MARGIN.bottom;
+  const along = Math.max(LEAST, width - MARGIN.left - MARGIN.right);
+  const round_ = Math.max(LEAST, height - MARGIN.top - MARGIN.bottom);
   // The shading is laid out with the clock across and the depth down; the two change places.
   const frame: MapFrame = {
     width,

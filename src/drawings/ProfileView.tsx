@@ -18,6 +18,9 @@ interface Props {
   readonly at: number | null;
 }
 
+/** Figures of the depth stand about this far apart, px, or farther. */
+const DEPTH_APART = 44;
+
 const LINES = ['least', 'mean', 'greatest'] as const;
 const DASH: Readonly<Record<(typeof LINES)[number], string | undefined>> = {
   least: '5 3',
@@ -110,6 +113,8 @@ function Scales({ profile, width, height, palette }: PartProps) {
   const bottom = y.range()[0]!;
   const diameters = y.ticks(Math.max(2, Math.min(5, Math.floor(height / 40))));
   const diameterText = y.tickFormat(diameters.length);
+  const [left, right] = x.range() as [number, number];
+  const depths = x.ticks(Math.max(1, Math.min(5, Math.floor((right - left) / DEPTH_APART))));
   return (
     <g stroke={palette.frame} fill={palette.inkSoft}>
       <path d={`M${MARGIN.left} ${MARGIN.top}V${bottom}H${x.range()[1]}`} fill="none" />
@@ -121,7 +126,7 @@ function Scales({ profile, width, height, palette }: PartProps) {
           </text>
         </g>
       ))}
-      {x.ticks(5).map((tick) => (
+      {depths.map((tick) => (
         <g key={tick}>
           <path d={`M${round(x(tick))} ${bottom}v4`} />
           <text x={round(x(tick))} y={bottom + 17} textAnchor="middle" stroke="none">

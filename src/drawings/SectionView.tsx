@@ -21,6 +21,9 @@ const VALUE = 13;
 /** Where along a radius figures are written: diameters, and that of the cursor. */
 const IN = 0.52;
 const OUT = 0.8;
+/** Height of a slip of paper, and how much of a ray is seen beyond it, px. */
+const SLIP = 18;
+const BEYOND = 14;
 
 /** px of the picture for each mm as drawn. */
 export function sectionScale({ reach }: SectionFigure, size: number): number {
@@ -189,7 +192,9 @@ interface FiguresProps {
 /** Figures on slips of paper, each at that end of its line which is farthest from the others. */
 function Figures({ section: { least, greatest }, words, at, reach, palette }: FiguresProps) {
   const wanted = [
-    at === null || at.text === '' ? null : { text: at.text, ends: [toward(at.theta, OUT * reach)] },
+    at === null || at.text === ''
+      ? null
+      : { text: at.text, ends: [onRay(at.theta, at.text, reach)] },
     greatest && { text: words.greatest, ends: ends(greatest.theta, IN * reach) },
     least && { text: words.least, ends: ends(least.theta, IN * reach) },
   ];
@@ -202,14 +207,14 @@ function Figures({ section: { least, greatest }, words, at, reach, palette }: Fi
     placed.push({ text: one.text, x, y });
   }
   return placed.map(({ text, x, y }, i) => {
-    const wide = text.length * LETTER * VALUE + 6;
+    const wide = slipWidth(text);
     return (
       <g key={`${text} ${wanted.length - i}`} stroke="none">
         <rect
           x={round(x - wide / 2)}
-          y={round(y - 9)}
+          y={round(y - SLIP / 2)}
           width={round(wide)}
-          height={18}
+          height={SLIP}
           rx={4}
           fill={palette.ground}
           fillOpacity={0.92}
@@ -227,6 +232,19 @@ function Figures({ section: { least, greatest }, words, at, reach, palette }: Fi
       </g>
     );
   });
+}
+
+function slipWidth(text: string): number {
+  return text.length * LETTER * VALUE + 6;
+}
+
+/** On the ray, and so far in that the ray runs on beyond its slip: a stump would be read as a dash after the figure. */
+function onRay(theta: number, text: string, reach: number): [number, number] {
+  const half = Math.min(
+    slipWidth(text) / 2 / Math.abs(Math.sin(theta)),
+    SLIP / 2 / Math.abs(Math.cos(theta)),
+  );
+  return toward(theta, Math.min(OUT * reach, Math.max(0.4 * reach, reach - half - BEYOND)));
 }
 
 function ends(theta: number, length: number): [number, number][] {

@@ -7,7 +7,7 @@ import {
   textAt,
   valueAt,
 } from '../figures/tradeOff.ts';
-import { LETTERS, round, WORDS } from './ink.ts';
+import { LETTER, LETTERS, round, WORDS } from './ink.ts';
 
 /** Where the parts of the chart go, px. */
 export interface TradeOffFrame {
@@ -231,26 +231,14 @@ export function TradeOffHandle({ figure, frame, theme, at }: Props & { readonly 
         const value = valueAt(figure.diameters, panel.curves[0]!.values, at);
         if (Number.isNaN(value)) return null;
         const y = round(tops[i]! + deep * (1 - value / panel.top));
+        const top = tops[i]!;
         return (
-          <g key={panel.kind}>
-            <circle
-              cx={px}
-              cy={y}
-              r={5}
-              fill={palette.ink}
-              stroke={palette.ground}
-              strokeWidth={2}
-            />
-            <text
-              x={px + 10 * beside}
-              y={Math.min(Math.max(y - 7, tops[i]! + letters - 4), tops[i]! + deep - 4)}
-              textAnchor={beside > 0 ? 'start' : 'end'}
-              fill={palette.ink}
-              {...HALO}
-            >
-              {textAt(figure, panel, at)}
-            </text>
-          </g>
+          <Value
+            key={panel.kind}
+            {...{ px, y, beside, letters, palette }}
+            foot={Math.min(Math.max(y - 7, top + letters - 4), top + deep - 4)}
+            text={textAt(figure, panel, at)}
+          />
         );
       })}
       <circle cx={px} cy={axis} r={13} fill={palette.ink} stroke={palette.ground} strokeWidth={2} />
@@ -263,5 +251,39 @@ export function TradeOffHandle({ figure, frame, theme, at }: Props & { readonly 
         strokeLinejoin="round"
       />
     </svg>
+  );
+}
+
+interface ValueProps {
+  readonly px: number;
+  readonly y: number;
+  /** Side of the line that the figure stands on, and its foot. */
+  readonly beside: number;
+  readonly foot: number;
+  readonly text: string;
+  readonly letters: number;
+  readonly palette: Palette;
+}
+
+/** A dot on the curve and its figure on a slip of paper, so that no line runs through it. */
+function Value({ px, y, beside, foot, text, letters, palette }: ValueProps) {
+  const wide = text.length * LETTER * (letters + 1);
+  const from = px + 10 * beside - (beside > 0 ? 0 : wide);
+  return (
+    <g>
+      <circle cx={px} cy={y} r={5} fill={palette.ink} stroke={palette.ground} strokeWidth={2} />
+      <rect
+        x={round(from - 3)}
+        y={round(foot - letters)}
+        width={round(wide + 6)}
+        height={round(letters + 5)}
+        rx={3}
+        fill={HALO.stroke}
+        fillOpacity={0.88}
+      />
+      <text x={round(from)} y={foot} fill={palette.ink} {...HALO}>
+        {text}
+      </text>
+    </g>
   );
 }

@@ -21,7 +21,7 @@ const NAMED: Readonly<Record<Named, { readonly remedy: string; readonly alike: s
   egg: {
     remedy:
       'Decide first whether the old centre must be kept: kept, it costs twice the depth of the wear across; let go, once. ' +
-      'Then build up the low side or make the bushing larger, and look at the pin on its facing side.',
+      'Then build up the low side or make the bushing larger, and look at the pin on the side that faces it.',
     alike:
       'An oval worn half as deep on both sides reads just the same across. The wall between bore and boss, read at both ends ' +
       'of the long way, tells: thinner on one side alone is an egg.',

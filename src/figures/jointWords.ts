@@ -81,7 +81,7 @@ function cell({ mm, give, theta, z }: Figure, units: Units, pair = true): Cell {
     theta === undefined || Number.isNaN(theta) ? '' : pair ? nearPair(theta) : nearClock(theta);
   const deep = z === undefined || Number.isNaN(z) ? '' : `${formatDepth(z, units)} deep`;
   return {
-    figure: bare(mm),
+    figure: bare(mm).replace('-', '−'),
     give: Number.isFinite(give) ? `± ${bare(give)}` : '',
     where: [clock, deep].filter((one) => one !== ''),
   };

@@ -37,7 +37,7 @@ function roundness(sections: readonly Section[], units: Units): Sentence {
   return said(
     `Worn one way: across ${nearPair(worst.least.theta)} it is `,
     plain(worst.outOfRound),
-    ` thinner than across ${nearPair(worst.greatest.theta)}, measured across, ${deep}, ${doubt}.`,
+    ` thinner than across ${nearPair(worst.greatest.theta)}, ${deep}, ${doubt}.`,
   );
 }
 

@@ -17,7 +17,7 @@ export const PATTERN_FACTS: Readonly<Record<PatternName, PatternFacts>> = {
     title: 'Egg-shaped: worn on one side',
     causes: ['a load that always pulls the same way', 'plain age', 'dry grease'],
     check: [
-      'the pin on its facing side',
+      'the pin, on the side that faces the wear',
       'how the grease reaches the loaded side',
       'whether to keep the old centre, which costs twice the diameter',
     ],

@@ -59,9 +59,9 @@ function saidAlready(one: OpenQuestion, named: readonly Pattern[]): boolean {
 
 const OPEN: Readonly<Record<OpenQuestion, string>> = {
   sides:
-    'Diameters alone cannot part an egg from an oval, or show which side wore. The wall at both ends of the long way would.',
+    'Diameters alone cannot tell an egg from an oval, or which side wore. The wall of the boss, read at both ends of the long way, would tell.',
   'sides-weak':
-    'The one-sided readings cannot part an egg from an oval: where the old centre was is not known well enough. Read the ' +
+    'The one-sided readings cannot tell an egg from an oval: where the old centre was is not known well enough. Read the ' +
     'wall on a boss that is round outside, or sweep rim, middle and bottom in one set-up.',
   along:
     'The shape along the depth cannot be told: two fit alike, and readings at more depths would part them.',
@@ -127,12 +127,12 @@ function mostAt(one: Pattern, sections: readonly Section[], units: Units): strin
   const give = Math.hypot(one.give, outOfRoundGive(worst));
   if (!(worst.outOfRound - one.amount > give)) return '';
   const say = written(units, outOfRoundGive(worst));
-  return `It is most ${formatDepth(worst.z, units)} deep: ${say.plain(worst.outOfRound)}, give or take ${say.bare(outOfRoundGive(worst))}.`;
+  return `It is most ${formatDepth(worst.z, units)} deep: ${say.plain(worst.outOfRound)} across, give or take ${say.bare(outOfRoundGive(worst))}.`;
 }
 
 function larger({ theta }: Pattern, amount: string, doubt: string): string {
   const narrow = nearPair(theta + Math.PI / 2);
-  return `Across ${nearPair(theta)} it is ${amount} larger than across ${narrow}, ${doubt}, measured across`;
+  return `Across ${nearPair(theta)} it is ${amount} larger than across ${narrow}, ${doubt}`;
 }
 
 function along(one: Pattern, say: Written, units: Units): string {
@@ -195,13 +195,13 @@ function sure({ name, rule, sure: by }: Pattern): string {
   if (name === 'off-the-clock') return '';
   switch (rule) {
     case 'chance':
-      return `A bore without it would read so ${rarely(by)}.`;
+      return `A bore without it would read like this ${rarely(by)}.`;
     case 'odds':
       return `Where the centres lie fits that ${times(by)} better than the next best.`;
     case 'BIC':
       return by > 10
-        ? 'The readings fit that plainly better than a straight bore.'
-        : 'The readings fit that well better than a straight bore.';
+        ? 'That fits the readings plainly better than a straight bore would.'
+        : 'That fits the readings clearly better than a straight bore would.';
     case 'sds':
       return name === 'rough' ? '' : `That is ${Math.floor(by / 2)} times its give-or-take.`;
     case 'stated':

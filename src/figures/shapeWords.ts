@@ -63,7 +63,7 @@ function roundSentences(
     said(
       `Out of round. Across ${wide} it is `,
       plain(worst.outOfRound),
-      ` wider than across ${narrow}, measured across, ${deep(worst)}, give or take ${plain(give)}.`,
+      ` wider than across ${narrow}, ${deep(worst)}, give or take ${plain(give)}.`,
     ),
   ];
   if (best !== worst) {
@@ -192,8 +192,8 @@ const OPENS: Readonly<
 function evidence({ evidence: by, candidates }: Profile): string {
   const next = candidates[1];
   if (next === undefined || !(by > 0)) return '';
-  const plainly = by > 10 ? 'plainly' : by > 6 ? 'well' : 'a little';
-  return `; the readings fit that ${plainly} better than ${NAMES[next.shape]}`;
+  const plainly = by > 10 ? 'plainly' : by > 6 ? 'clearly' : 'a little';
+  return `; that fits the readings ${plainly} better than ${NAMES[next.shape]} does`;
 }
 
 function untold({ candidates }: Profile): Sentence[] {

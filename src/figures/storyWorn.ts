@@ -118,7 +118,7 @@ function alongOrLobed({ name, amount, give, face }: Pattern, units: Units): Faul
     return [
       {
         size: amount,
-        say: `no longer round: three times round, the wall goes out and in by ${say.perSide(amount)}, so a round bushing would touch at three places only`,
+        say: `no longer round: on the way round the wall goes out and in three times, by ${say.perSide(amount)}, so a round bushing would touch at three places only`,
         more: `${doubt}; across it measures much the same everywhere.`,
       },
     ];

@@ -26,7 +26,7 @@ export interface GaugeKind {
   readonly blindTo: string;
 }
 
-const NO_SIDE = 'It cannot see odd lobes, or which side is worn.';
+const NO_SIDE = 'It cannot see odd lobes (three- or five-lobed shapes), or which side is worn.';
 
 export const GAUGE_KINDS: readonly GaugeKind[] = [
   {

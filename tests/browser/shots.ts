@@ -1,6 +1,6 @@
 /*
  * npm run shots: pictures of every page and section, at three sizes and in three themes, in shots/.
- * They are looked at, not compared.
+ * They are looked at, not compared. Words behind it take fewer: npm run shots -- 390 sunlight
  */
 import { mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
@@ -27,10 +27,20 @@ const SHOTS = join(ROOT, 'shots');
 
 /** Software drawing needs about half a second a frame; after this long a still page has settled. */
 const SETTLE_MS = 2_000;
+/** A busy machine takes its time to work a bore out and to fetch the drawing. */
+const WAIT_MS = 90_000;
 
 async function settle(page: Page): Promise<void> {
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  await page.waitForFunction(isThere, undefined, { timeout: WAIT_MS });
   await page.waitForTimeout(SETTLE_MS);
+}
+
+/** Runs in the page: nothing is still being worked out or fetched, and the drawing has been drawn. */
+function isThere(): boolean {
+  const canvas = document.querySelector('.drawing canvas');
+  const drawn = canvas === null || Number(canvas.getAttribute('data-frames')) > 0;
+  return drawn && !/(Working|Fetching)[^.]*…/.test(document.body.textContent);
 }
 
 /** Takes one page at one size and theme; returns the sections that were not found. */
@@ -44,7 +54,7 @@ async function shoot(
   const context = await browser.newContext({ viewport, serviceWorkers: 'block' });
   await context.addInitScript((value) => localStorage.setItem('roundhand-theme', value), theme);
   const page = await context.newPage();
-  await page.goto(url + path, { waitUntil: 'networkidle' });
+  await page.goto(url + path, { waitUntil: 'networkidle', timeout: WAIT_MS });
   await settle(page);
   const file = (section: string) =>
     join(SHOTS, `${name}-${section}-${viewport.width}-${theme}.png`);
@@ -68,15 +78,20 @@ async function shoot(
 
 async function all(): Promise<string[]> {
   buildIfStale();
-  rmSync(SHOTS, { recursive: true, force: true });
-  mkdirSync(SHOTS);
+  const wanted = process.argv.slice(2);
+  const taken = <T>(all: readonly T[], name: (one: T) => string): readonly T[] => {
+    const named = all.filter((one) => wanted.includes(name(one)));
+    return named.length > 0 ? named : all;
+  };
+  if (wanted.length === 0) rmSync(SHOTS, { recursive: true, force: true });
+  mkdirSync(SHOTS, { recursive: true });
   const served = await serve();
   const browser = await chromium.launch({ executablePath: findBrowser(), args: LAUNCH_ARGS });
   const missing: string[] = [];
   try {
-    for (const page of PAGES)
-      for (const size of SIZES)
-        for (const theme of THEMES)
+    for (const page of taken(PAGES, ({ name }) => name))
+      for (const size of taken(SIZES, ({ width }) => String(width)))
+        for (const theme of taken(THEMES, String))
           missing.push(...(await shoot(browser, served.url, page, size, theme)));
   } finally {
     await browser.close();

@@ -41,7 +41,7 @@ export function Gallery({ name }: { readonly name: string }) {
     <main className="gallery">
       <div className="gallery-list">
         <h2>Wear patterns</h2>
-        <p>Before any sum, ask in this order:</p>
+        <p>Before any arithmetic, ask in this order:</p>
         <ol className="gallery-questions">
           {QUESTIONS.map((text) => (
             <li key={text}>

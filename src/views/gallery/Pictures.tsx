@@ -107,7 +107,9 @@ interface SideProps {
 }
 
 /** Widths of the drawings, px. */
-const SECTION = { one: 230, two: 186 } as const;
+const SECTION = { one: 230, two: 186, least: 150 } as const;
+/** Room between two cuts, as the style sheet has it. */
+const BETWEEN = 8;
 const MAP_HIGH = 260;
 const PROFILE = { most: 420, height: 150 } as const;
 
@@ -116,7 +118,8 @@ function Side({ head, survey, facts, units, steps, exaggeration, cuts, along }: 
   const id = useId();
   const room = useRef<HTMLElement>(null);
   const { width } = useSize(room);
-  const size = cuts.length > 1 ? SECTION.two : SECTION.one;
+  const half = Math.floor((width - BETWEEN) / 2);
+  const size = cuts.length > 1 ? Math.min(SECTION.two, Math.max(SECTION.least, half)) : SECTION.one;
   const map = useMemo(
     () => plain(mapFigure(survey, facts, units, Math.PI, steps)),
     [survey, facts, units, steps],

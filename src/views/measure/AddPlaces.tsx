@@ -23,13 +23,15 @@ export function AddPlaces({ bench }: { readonly bench: Bench }) {
         }
       />{' '}
       <Words text={`${job.units} or a clock position`} />{' '}
-      <Field
-        label="Clock position to add"
-        value=""
-        placeholder="1:30"
-        onEnter={(text) => add((now) => addClock(now, bore.id, survey.id, text))}
-      />
-      .
+      <span className="unbroken">
+        <Field
+          label="Clock position to add"
+          value=""
+          placeholder="1:30"
+          onEnter={(text) => add((now) => addClock(now, bore.id, survey.id, text))}
+        />
+        .
+      </span>
       {opposites(job, bore, survey).length > 0 && (
         <>
           {' '}

@@ -70,7 +70,7 @@ function Tries({ bench, cell }: { readonly bench: Bench; readonly cell: TableCel
   const { count, range, limit } = repeatSpread(values, Math.max(...sds));
   const mean = values.reduce((sum, mm) => sum + mm, 0) / count;
   const said = `${count} tries within ${formatLength(range, job.units)}, mean ${formatLength(mean, job.units)}`;
-  const usual = `${formatLength(limit, job.units)} is as far apart as this gauge leaves ${count} tries`;
+  const usual = `with this gauge ${count} tries may lie up to ${formatLength(limit, job.units)} apart`;
   return range > limit ? (
     <p className="fault">
       {said}: {usual}. Wipe, rock the gauge, and read again.

@@ -35,13 +35,16 @@ export function TemperatureLine({ bench }: { readonly bench: Bench }) {
         While these were read the part was at{' '}
         <Degree which="part" unit={unit} given={survey.temperature} onSet={set} /> and the gauge at{' '}
         <Degree which="gauge" unit={unit} given={survey.temperature} onSet={set} />{' '}
-        <Choice
-          label="Degrees"
-          value={unit}
-          options={DEGREES}
-          onChoose={(chosen) => set({ ...survey.temperature, unit: chosen })}
-        />
-        {facts !== null && <MetalChoice bench={bench} />}.
+        <span className="unbroken">
+          <Choice
+            label="Degrees"
+            value={unit}
+            options={DEGREES}
+            onChoose={(chosen) => set({ ...survey.temperature, unit: chosen })}
+          />
+          {facts === null && '.'}
+        </span>
+        {facts !== null && <MetalChoice bench={bench} />}
       </p>
       <Remarks remarks={temperatureRemarks(facts, job.units)} />
     </>
@@ -82,12 +85,15 @@ function MetalChoice({ bench: { bore } }: { readonly bench: Bench }) {
   return (
     <>
       ; it is of{' '}
-      <Choice
-        label="Metal of the part"
-        value={own === '' ? metalOf(undefined).name : own}
-        options={names.map((name) => ({ value: name, text: name }))}
-        onChoose={(name) => edit((now) => setBossMaterial(now, bore.id, name))}
-      />
+      <span className="unbroken">
+        <Choice
+          label="Metal of the part"
+          value={own === '' ? metalOf(undefined).name : own}
+          options={names.map((name) => ({ value: name, text: name }))}
+          onChoose={(name) => edit((now) => setBossMaterial(now, bore.id, name))}
+        />
+        .
+      </span>
     </>
   );
 }

@@ -11,7 +11,10 @@ import { Field } from '../parts/Field.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { Worked } from './worked.ts';
 
-const KINDS = ToolKind.options.map((value) => ({ value, text: `a ${TOOL_KINDS[value].name}` }));
+const KINDS = ToolKind.options.map((value) => {
+  const { name } = TOOL_KINDS[value];
+  return { value, text: `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}` };
+});
 
 interface Props {
   readonly bench: Worked;

@@ -96,7 +96,7 @@ function Cautions() {
     <ul className="cautions">
       <li>
         Stop short: take half of what is left, wipe, let it cool, measure. A bore that is hand-warm
-        reads large. The last 0.001 in (0.02 mm) across comes off with strip.
+        reads large. The last 0.001 in (0.025 mm) across comes off with strip.
       </li>
       <li>
         Mark the zones on the metal by clock hour, seen from face A, before the first spark; a map

@@ -35,6 +35,10 @@ export interface MarksPart {
 /** A picture lower than this has room for 12, 3, 6 and 9 alone, and small. */
 export const SMALL_PICTURE = 250;
 
+/** Least height of a cell, CSS pixels: letters fill two thirds of it, and in the sun none is smaller than 18. */
+const LEAST = { usual: 18, sunlight: 27 } as const;
+const SMALLER = 0.75;
+
 const MOST = 64;
 const STANDING = [0, 0, 0] as const;
 
@@ -67,10 +71,16 @@ export function makeMarks(letters: Letters): MarksPart {
   let radius = 1;
   let length = 1;
   let bold = 1;
+  let least: number = LEAST.usual;
+  const heightOf: HeightOf = (sign, small) => {
+    const height = sign.size * bold * (small ? SMALLER : 1);
+    return sign.points ? height : Math.max(least, height);
+  };
   return {
     mesh,
     dress(theme) {
       bold = theme === 'sunlight' ? 1.2 : 1;
+      least = theme === 'sunlight' ? LEAST.sunlight : LEAST.usual;
     },
     place(piece, signs, { roll, exaggeration }) {
       ({ radius, length } = piece.shape);
@@ -87,22 +97,27 @@ export function makeMarks(letters: Letters): MarksPart {
           const [x, y] = [k % 2, Math.floor(k / 2)];
           centre.setXYZ(4 * i + k, at.x, at.y, at.z);
           axis.setXYZ(4 * i + k, wx, wy, wz);
-          corner.setXY(4 * i + k, (x - 0.5) * sign.size * CELL_SHAPE, (y - 0.5) * sign.size);
           uv.setXY(4 * i + k, cell.u + x * cell.width, cell.v + y * cell.height);
         }
       });
-      for (const one of [centre, axis, corner, uv]) one.needsUpdate = true;
+      for (const one of [centre, axis, uv]) one.needsUpdate = true;
       return placed.flatMap(({ at }) => at.toArray());
     },
     arrange(camera, group, width, height) {
       const small = height < SMALL_PICTURE;
-      const size = bold * (small ? 0.75 : 1);
       (material.uniforms.screen!.value as Vector2).set(width, height);
-      material.uniforms.size!.value = size;
-      const kept = keptOf(placed, { camera, group, radius, length, width, height, size, small });
-      placed.forEach(({ sign }, i) => {
-        for (let k = 0; k < 4; k++) kept_.setX(4 * i + k, kept.has(sign) ? 1 : 0);
+      const kept = keptOf(placed, {
+        ...{ camera, group, radius, length, width, height, heightOf, small },
       });
+      placed.forEach(({ sign }, i) => {
+        const high = heightOf(sign, small);
+        for (let k = 0; k < 4; k++) {
+          const [x, y] = [k % 2, Math.floor(k / 2)];
+          corner.setXY(4 * i + k, (x - 0.5) * high * CELL_SHAPE, (y - 0.5) * high);
+          kept_.setX(4 * i + k, kept.has(sign) ? 1 : 0);
+        }
+      });
+      corner.needsUpdate = true;
       kept_.needsUpdate = true;
     },
     knob: () => placed.find(({ sign }) => sign.text === 'knob')?.at ?? null,
@@ -120,7 +135,6 @@ function makeMaterial(letters: Letters): ShaderMaterial {
     uniforms: {
       letters: { value: letters.texture },
       screen: { value: new Vector2(1, 1) },
-      size: { value: 1 },
     },
     transparent: true,
     // What is hidden is left out by `arrange`, whole: a figure half swallowed by the metal would be misread.
@@ -129,6 +143,9 @@ function makeMaterial(letters: Letters): ShaderMaterial {
   });
 }
 
+/** Height of a sign's cell, CSS pixels, in a small picture or in a large one. */
+type HeightOf = (sign: Sign, small: boolean) => number;
+
 interface Picture {
   readonly camera: PerspectiveCamera;
   readonly group: Group;
@@ -136,7 +153,7 @@ interface Picture {
   readonly length: number;
   readonly width: number;
   readonly height: number;
-  readonly size: number;
+  readonly heightOf: HeightOf;
   readonly small: boolean;
 }
 
@@ -145,7 +162,7 @@ const LETTER = 0.3;
 const AROUND = 0.16;
 
 function keptOf(placed: readonly Placed[], picture: Picture): Set<Sign> {
-  const { camera, group, width, height, size, small } = picture;
+  const { camera, group, width, height, heightOf, small } = picture;
   const eye = group.worldToLocal(camera.position.clone());
   const kept = new Set<Sign>();
   const boxes: { x: number; y: number; w: number; h: number }[] = [];
@@ -154,8 +171,9 @@ function keptOf(placed: readonly Placed[], picture: Picture): Set<Sign> {
     if (!SEEN[sign.on](at, outward, eye, picture)) continue;
     const point = group.localToWorld(at.clone()).project(camera);
     const shape = sign.points || sign.text === 'knob';
-    const h = size * sign.size * (shape ? 0.6 : 0.78);
-    const w = shape ? h : size * sign.size * (sign.text.length * LETTER + AROUND);
+    const high = heightOf(sign, small);
+    const h = high * (shape ? 0.6 : 0.78);
+    const w = shape ? h : high * (sign.text.length * LETTER + AROUND);
     const box = { x: (point.x * width) / 2, y: (point.y * height) / 2, w, h };
     const covers = boxes.some(
       (one) =>

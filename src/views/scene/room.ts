@@ -12,10 +12,12 @@ const WIDE = 700;
 const LOW = 330;
 const BESIDE = 500;
 const EDGE = 16;
+/** Narrower than this the pane is not laid out yet, or is about to be folded: the key alone would not go in. */
+const LEAST = 160;
 
 /** @returns null before anything is laid out */
 export function roomFor({ width, height }: Size): Room | null {
-  if (!(width > 0 && height > 0)) return null;
+  if (!(width >= LEAST && height > 0)) return null;
   const inner = width - 2 * EDGE;
   const legendWidth = Math.min(380, inner);
   if (height < LOW && width >= BESIDE) {

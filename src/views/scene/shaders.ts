@@ -254,13 +254,11 @@ export const MARK_VERTEX = /* glsl */ `
   attribute vec2 uv_;
   attribute float kept_;
   uniform vec2 screen;
-  /* Size of the letters against their usual. */
-  uniform float size;
   varying vec2 at;
   void main() {
     at = uv_;
     vec4 clip = projectionMatrix * (modelViewMatrix * vec4(centre, 1.0));
-    vec2 sized = corner * size * kept_;
+    vec2 sized = corner * kept_;
     vec2 turned = sized;
     if (dot(axis, axis) > 0.0) {
       vec4 ahead = projectionMatrix * (modelViewMatrix * vec4(centre + axis, 1.0));
