@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { FlatMap } from '../../src/drawings/FlatMap.tsx';
 import { Legend } from '../../src/drawings/Legend.tsx';
 import { MapCursor } from '../../src/drawings/MapCursor.tsx';
+import { PinMap } from '../../src/drawings/PinMap.tsx';
 import { ProfileView } from '../../src/drawings/ProfileView.tsx';
 import { SectionView } from '../../src/drawings/SectionView.tsx';
 import { legendFigure } from '../../src/figures/legend.ts';
@@ -12,6 +13,7 @@ import { mapSheet } from '../../src/figures/mapSheet.ts';
 import { profileFigure } from '../../src/figures/profileFigure.ts';
 import { sectionFigure } from '../../src/figures/sectionFigure.ts';
 import { sectionWords } from '../../src/figures/sectionWords.ts';
+import { roomFor } from '../../src/views/scene/room.ts';
 import { FACTS, madeSurvey } from '../fixtures/evaluation.ts';
 
 const survey = madeSurvey({ columns: 36, rows: 17 });
@@ -78,6 +80,25 @@ describe('drawings, as text', () => {
       markup.replace(/#[0-9a-f]{6}/g, '#').replace(/href="data:[^"]+"/g, '');
     expect(light).not.toBe(dark);
     expect(plain(dark)).toBe(plain(light));
+  });
+
+  it('no rectangle is less than nothing, however little room the page has', () => {
+    const legend = legendFigure(map.steps, 'light', 'target');
+    for (const theme of ['light', 'sunlight'] as const)
+      for (const size of [1, 93, 160]) {
+        const room = roomFor({ width: size, height: size });
+        const markup = renderToStaticMarkup(
+          <>
+            {room !== null && (
+              <Legend legend={legend} theme={theme} width={room.legendWidth} low id="k" />
+            )}
+            <FlatMap map={map} frame={mapFrame(map, size, size)} theme={theme} id="m" />
+            <PinMap map={map} theme={theme} width={size} height={Math.round(size / 2)} id="p" />
+          </>,
+        );
+        expect(markup).toContain('<rect');
+        expect(markup, `${size} px, ${theme}`).not.toMatch(/(?:width|height)="-/);
+      }
   });
 
   it('no drawing holds a number that is none', () => {
