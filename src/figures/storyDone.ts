@@ -99,15 +99,13 @@ function goesIn(outside: number, target: number, extra: string | undefined, unit
 /** What comes off, all places together. */
 function inAll(removal: Removal): string {
   const { likely } = amountWords(removal);
-  return isSome(likely) ? `likely ${likely} in all` : 'hardly any in all';
+  return Number.parseFloat(likely) > 0 ? `likely ${likely} in all` : 'hardly any in all';
 }
-
-const isSome = (mass: string) => Number.parseFloat(mass) > 0;
 
 function sayMass(removal: Removal): string {
   const { sure, likely, possible } = amountWords(removal);
   return sure === null
-    ? `likely ${isSome(likely) ? likely : 'hardly any'}, possibly up to ${possible}, none of it sure within the give-or-take`
+    ? `likely ${likely}, possibly up to ${possible}, none of it sure within the give-or-take`
     : `surely ${sure}, likely ${likely}, possibly up to ${possible}`;
 }
 
