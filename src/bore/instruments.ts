@@ -20,7 +20,7 @@ export function cosineColumn(n: number): number {
 }
 
 /** Which radii an instrument adds up, from its stated position on. */
-function touches(instrument: Instrument, sign: number): readonly Touch[] {
+export function touches(instrument: Instrument, sign: number): readonly Touch[] {
   switch (instrument) {
     case 'two-point':
       return TWO_POINT;

@@ -109,13 +109,18 @@ export function wearSurface(p: Posterior, grid: Grid, spread: GridSpread): WearS
   const { sd, sdSeen } = keptSds(p, inWords(grid), () => standardDeviations(p, grid, spread));
   return {
     grid,
-    mean: drawOut(meanCoefficients(p, grid.z), spread.basis),
+    mean: meanOn(p, grid, spread),
     sd,
     sdSeen,
     smoothness: p.smoothness,
     seenLobes: p.design.seen,
     predicted: predicted(p),
   };
+}
+
+/** The mean radius at every place, mm. */
+export function meanOn(p: Posterior, grid: Grid, { basis }: Pick<GridSpread, 'basis'>): Field {
+  return drawOut(meanCoefficients(p, grid.z), basis);
 }
 
 /** Variance of the radius round one depth: of all that is unknown, and of what the instruments respond to. */

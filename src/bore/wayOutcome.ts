@@ -15,6 +15,8 @@ export interface Work {
   /** The wall before it is ground, and per side about the target; closed in or built up as the way has it. */
   readonly surface: WearSurface;
   readonly deviation: Field;
+  /** What the passes go by, where that is another; left out or null: the same. */
+  readonly standing?: Pick<PassMatter, 'surface' | 'removal'> | null;
   readonly tool: 'grinder' | 'boring bar' | 'none';
   readonly on?: Metal;
   readonly layers?: readonly number[];
@@ -76,7 +78,7 @@ function toTheTarget(deviation: Field, places: Uint8Array): void {
  * many as its highest place, by the same limits; nothing is said of what the tool will reach in it.
  */
 function passesOf(
-  { name, tool, target, surface, deviation }: Work,
+  { name, tool, target, surface, deviation, standing }: Work,
   { wall: { places }, sd, bare, grinder }: SeatKnown,
 ): Pick<WayOutcome, 'passes' | 'stays'> {
   const none = Number.NaN;
@@ -86,7 +88,7 @@ function passesOf(
   const matter = { surface, removal, places, bare, radius, ...grinder(target) };
   if (tool === 'none') return { passes: 0, stays: mostLeft(matter, deviation) };
   if (isMeasuredAnew(name)) return { passes: fewestPasses(matter), stays: none };
-  const done = course(matter);
+  const done = course({ ...matter, ...standing });
   return { passes: done.removals.length, stays: mostLeft(matter, done.deviation) };
 }
 

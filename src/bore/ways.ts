@@ -1,5 +1,6 @@
 /** Every way of mending, worked out in full on one bore. */
 import type { CleanUp } from './cleanUp.ts';
+import type { PassMatter } from './passes.ts';
 import { type Keepout, metalVolume, SEATED, type Span } from './removal.ts';
 import { type SeatPlaces, seatPlaces } from './seating.ts';
 import { deviationFrom } from './target.ts';
@@ -35,6 +36,8 @@ export interface WaysAsked extends Pick<SeatKnown, 'bare' | 'grinder'> {
   readonly axis: Axis;
   /** Smallest round that cleans up all of the seat, about the axis of the rule. */
   readonly cleanUp: CleanUp;
+  /** Wall and deviation about the target that passes go by, where earlier surveys tell more; null: as the surface is. */
+  readonly standing: Pick<PassMatter, 'surface' | 'removal'> | null;
   /** Null: no place is worth a squeeze. */
   readonly squeeze: SqueezeAim | null;
   /** Null: nothing is to be filled, or no shims at hand fill it. */
@@ -115,7 +118,7 @@ function over(radii: Field, radius: number): Field {
 }
 
 function ground(start: Start): Work {
-  return { name: 'grind', tool: 'grinder', ...standard(start) };
+  return { name: 'grind', tool: 'grinder', ...standard(start), standing: start.asked.standing };
 }
 
 function leave(start: Start): Work {

@@ -1,15 +1,16 @@
 /** The passes of one survey, what the pass before it took off, and the stages so far: worked out on demand. */
 import { gateOf, type InUse } from '../bore/gate.ts';
-import { afterPass, onePass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
+import { afterPass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
 import type { Pass, PassPlan } from '../bore/passTypes.ts';
-import { KEPT_OFF, SEATED, wallPlaces } from '../bore/removal.ts';
-import type { Field, Removal, Sighting, Target, WearSurface } from '../bore/types.ts';
+import { SEATED, wallPlaces } from '../bore/removal.ts';
+import type { Field, Sighting, WearSurface } from '../bore/types.ts';
 import { type Past, pastTarget, type WorkedOff, workedOff } from '../bore/worked.ts';
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
-import { type BoreFacts, surveyFacts } from '../job/facts.ts';
-import type { Feature, Job, Survey } from '../job/schema.ts';
+import { surveyFacts } from '../job/facts.ts';
+import type { Feature, Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { type ToolFacts, toolFacts } from '../job/tools.ts';
+import { isPlanned, matterOf, type Planned, standingOf } from './standing.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
 
 /** How far the wall is from round and from its target at one stage; a forecast once the pass is done as planned. */
@@ -28,14 +29,13 @@ export interface Passes {
   readonly plan: PassPlan;
   /** How many passes were done before: the plan's first is the next after them. */
   readonly done: number;
+  /** True where the passes go by this survey and those before it, each less what came off since. */
+  readonly together: boolean;
   /** What the pass before this survey took off; null: this survey follows no pass. */
   readonly worked: { readonly off: WorkedOff; readonly since: string } | null;
   readonly past: Past | null;
   readonly stages: readonly StageFigures[];
 }
-
-/** Stages that metal has been taken off before. */
-const GROUND: ReadonlySet<Survey['stage']> = new Set(['pass', 'fitted']);
 
 /**
  * @param memory what was worked out of the job itself; it is read and left as it is
@@ -51,17 +51,6 @@ export function passesOf(
   return found && passesOfSurvey(job, found.of, found.one, shop);
 }
 
-/** A survey whose plan can be made. */
-type Planned = SurveyEvaluation & {
-  readonly surface: WearSurface;
-  readonly target: Target;
-  readonly removal: Removal;
-};
-
-function isPlanned(survey: SurveyEvaluation): survey is Planned {
-  return survey.surface !== null && survey.target !== null && survey.removal !== null;
-}
-
 /** @returns null where the survey has no target */
 export function passesOfSurvey(
   job: Job,
@@ -71,69 +60,30 @@ export function passesOfSurvey(
 ): Passes | null {
   const feature = job.features.find(({ id }) => id === bore.id);
   if (feature === undefined || !isPlanned(survey)) return null;
-  const matter = matterOf(job, feature, bore.facts, survey, shop);
+  const bench = { job, feature, bore, shop };
+  const { wall, before, joined } = standingOf(bench, survey);
+  const matter = matterOf(bench, wall);
   const plan = withGates(job, feature, survey, matter);
-  const before = groundBefore(feature, bore, survey);
   const done = passesDone(feature, survey);
   return {
     tool: toolFacts(feature.decisions, shop, survey.target.diameter, job.units),
     plan,
     done,
+    together: joined,
     worked: before && {
-      since: before.name,
-      off: workedOff(
-        before.surface,
-        survey.surface,
-        plannedBefore(job, feature, bore.facts, before, shop),
-        survey.sightings,
-      ),
+      since: before.survey.name,
+      off: workedOff(before.survey.surface, survey.surface, before.asked, survey.sightings),
     },
     past:
       before &&
       pastTarget(
-        before.removal.deviation,
-        survey.removal,
+        before.survey.removal.deviation,
+        wall.removal,
         matter.places,
-        survey.surface,
-        survey.target.diameter,
+        wall.surface,
+        wall.target.diameter,
       ),
     stages: [...stagesSoFar(bore, survey), ...forecast(matter, plan.passes, done)],
-  };
-}
-
-function matterOf(
-  job: Job,
-  { decisions }: Feature,
-  facts: BoreFacts,
-  { surface, target, removal }: Planned,
-  shop: Shop | null,
-): PassMatter {
-  return {
-    surface,
-    removal,
-    places: wallPlaces(surface, facts.seats, facts.keepouts),
-    bare: bareOf(surface, facts),
-    radius: target.diameter / 2,
-    ...grinderOf(toolFacts(decisions, shop, target.diameter, job.units)),
-  };
-}
-
-/** 1 where nothing is ground as there is no metal. */
-export function bareOf(surface: WearSurface, { keepouts }: BoreFacts): Uint8Array {
-  const holes = keepouts.filter(({ kind }) => kind !== 'other');
-  return wallPlaces(surface, [], holes).map((place) => (place === KEPT_OFF ? 1 : 0));
-}
-
-export function grinderOf({
-  rigid,
-  diameter,
-  width,
-  bite,
-  slope,
-}: ToolFacts): Pick<PassMatter, 'tool' | 'slope'> {
-  return {
-    tool: { rigid, radius: diameter.mm / 2, width: width.mm, bite: bite.mm },
-    slope: slope.mm,
   };
 }
 
@@ -163,37 +113,6 @@ function instrumentsInUse(job: Job, feature: Feature, { id, sightings }: Planned
     found.set(instrument, { instrument, sign });
   }
   return [...found.values()];
-}
-
-/** The survey before one that was taken after grinding; null: none, or metal was put on in between. */
-function groundBefore(
-  { surveys }: Feature,
-  bore: BoreEvaluation,
-  survey: SurveyEvaluation,
-): Planned | null {
-  const at = surveys.findIndex(({ id }) => id === survey.id);
-  if (at < 1 || !GROUND.has(surveys[at]!.stage)) return null;
-  for (let i = at - 1; i >= 0; i--) {
-    const found = bore.surveys.find(({ id }) => id === surveys[i]!.id);
-    if (found !== undefined && isPlanned(found)) return found;
-  }
-  return null;
-}
-
-/** What was to come off: the pass as it was given to the bench, else the first that was planned from that survey. */
-function plannedBefore(
-  job: Job,
-  feature: Feature,
-  facts: BoreFacts,
-  before: Planned,
-  shop: Shop | null,
-): Field {
-  const issued = feature.issued.filter(({ survey }) => survey === before.id).at(-1);
-  const { theta, z } = before.surface.grid;
-  if (issued?.theta.length === theta.length && issued.z.length === z.length) {
-    return Float64Array.from(issued.removal.flat());
-  }
-  return onePass(matterOf(job, feature, facts, before, shop), before.removal.deviation, SURE);
 }
 
 function stagesSoFar({ surveys, facts }: BoreEvaluation, upTo: SurveyEvaluation): StageFigures[] {

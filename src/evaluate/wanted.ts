@@ -11,6 +11,7 @@ import { assumption, deviationFrom, keptAxis, NO_AXIS, usualUnworn } from '../bo
 import type {
   Axis,
   CentreRule,
+  Field,
   Remark,
   Removal,
   Section,
@@ -96,16 +97,18 @@ export function unwornSpan(centre: Decisions['centre'], { grid }: WearSurface): 
   return to > from && from >= 0 ? { from, to: Math.min(to, length) } : usualUnworn(grid);
 }
 
+/** @param through standard deviation that `surface` has beside that of `posterior`, mm; null: none */
 export function planRemoval(
   posterior: Posterior,
   surface: WearSurface,
   spread: GridSpread,
   target: Target,
   facts: BoreFacts,
+  through: Field | null = null,
 ): Removal {
   const deviation = deviationFrom(surface, target.diameter / 2, target.axis);
   const sd = followsBore(target.centreRule)
-    ? freeSpread(posterior, surface.grid, spread)
+    ? freeSpread(posterior, surface.grid, spread).map((s, k) => Math.hypot(s, through?.[k] ?? 0))
     : surface.sd;
   return removalMap(surface, deviation, sd, facts.seats, facts.keepouts);
 }

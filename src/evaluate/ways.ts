@@ -14,9 +14,10 @@ import type { Shop } from '../job/shop.ts';
 import { toolFacts } from '../job/tools.ts';
 import { wayFigureMm, wayShare } from '../job/wayFigures.ts';
 import { type Aimed, aimedAt } from './aimed.ts';
-import { bareOf, grinderOf } from './passes.ts';
+import { isOwnSize } from './ownSize.ts';
 import { shimStack } from './shims.ts';
 import { heatsOf, perHeat, squeezePlan } from './squeeze.ts';
+import { bareOf, grinderOf, isPlanned, standingOf } from './standing.ts';
 import type { SurveyOf } from './surveyOf.ts';
 import { type Need, needsOf } from './wayNeeds.ts';
 
@@ -84,6 +85,10 @@ export function waysOfSurvey(
     cleanUp,
     squeeze: squeezeAim(aimed),
     shims: shimAim(aimed),
+    standing:
+      isPlanned(survey) && !isOwnSize(decisions)
+        ? standingOf({ job, feature, bore, shop }, survey).wall
+        : null,
     bare: bareOf(surface, bore.facts),
     grinder: (diameter) => grinderOf(toolFacts(decisions, shop, diameter, job.units)),
   });

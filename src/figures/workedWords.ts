@@ -12,7 +12,11 @@ const TOLD = 0.25;
 /** Nearer than this to what was asked is as asked. */
 const AS_ASKED = 0.1;
 
-export function workedWords({ worked }: Passes, units: Units): string[] {
+/** Where a pass goes by several surveys. */
+const TOGETHER =
+  'The passes go by this survey and those before it together, each less what came off since. So they may ask for a little more or less than the map of this survey alone.';
+
+export function workedWords({ worked, together }: Passes, units: Units): string[] {
   if (worked === null) return [];
   const { off, since } = worked;
   const told = off.shareSd < TOLD;
@@ -25,6 +29,7 @@ export function workedWords({ worked }: Passes, units: Units): string[] {
   } else lines.push(rateWords(off.share, off.shareSd, off.perPass, since, units));
   if (off.more !== null) lines.push(placeWords(off.more, 'More', units));
   if (off.less !== null) lines.push(placeWords(off.less, 'Less', units));
+  if (together) lines.push(TOGETHER);
   return lines;
 }
 

@@ -55,6 +55,7 @@ function allWays() {
     cleanUp: clean,
     squeeze: { ...plan, bent: plan.largest, heats: { least: 1, most: 5 } },
     shims: { round: clean.diameter + 0.1, layers: [0.3] },
+    standing: null,
     bare: new Uint8Array(mean.length),
     grinder: () => ({ tool: { rigid: true, radius: 12, width: 20, bite: 0.05 }, slope: 0.01 }),
     surface,

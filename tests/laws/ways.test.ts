@@ -66,6 +66,7 @@ function asked(surface: WearSurface, { rule = 'free', ...more }: Said = {}): Way
     surface,
     sd: surface.sd,
     bossOutside: 90,
+    standing: null,
     bare: new Uint8Array(places.length),
     grinder: () => GRINDER,
     cleanUp: clean,
