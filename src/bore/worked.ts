@@ -16,7 +16,7 @@ export interface CameOff {
 export interface WorkedOff {
   /** All places read, where something was asked or came off. */
   readonly places: readonly CameOff[];
-  /** What came for what was asked, by least squares; one standard deviation. NaN where nothing was asked. */
+  /** What came for what was asked; one standard deviation. NaN where nothing was asked. */
   readonly share: number;
   readonly shareSd: number;
   /** What this hand took in the pass where most was asked, per side, mm; NaN where nothing was asked. */
@@ -26,6 +26,9 @@ export interface WorkedOff {
   readonly less: CameOff | null;
 }
 
+/** What came for what was asked, and one standard deviation of it. */
+export type Came = Pick<WorkedOff, 'share' | 'shareSd'>;
+
 /** Less asked than this across tells nothing of a hand, mm. */
 const ASKED = 0.005;
 
@@ -34,12 +37,15 @@ const ASKED = 0.005;
  *
  * @param planned per side, mm, on the grid of `before`; NaN nothing
  * @param sightings where it was read afterwards
+ * @param together what all surveys together tell of the hand: the two surfaces by themselves are both guesses where only one of
+ *   them was read; null: the surfaces alone tell
  */
 export function workedOff(
   before: WearSurface,
   after: WearSurface,
   planned: Field,
   sightings: readonly Sighting[],
+  together: Came | null = null,
 ): WorkedOff {
   const seen = new Set<string>();
   const places: CameOff[] = [];
@@ -56,20 +62,27 @@ export function workedOff(
     places.push({ theta: at, z, asked: pair(before, planned), came, give });
   }
   const told = places.filter(({ asked }) => asked >= ASKED);
-  const weight = told.reduce((sum, { asked }) => sum + asked * asked, 0);
-  const share = told.reduce((sum, { asked, came }) => sum + asked * came, 0) / weight;
-  const spread = told.reduce((sum, { asked, give }) => sum + (asked * give) ** 2 / 4, 0);
+  const { share, shareSd } = told.length > 0 ? (together ?? leastSquares(told)) : UNTOLD;
   const greatest = planned.reduce((most, g) => (g > most ? g : most), 0);
   const off = [...places].sort((a, b) => a.came - a.asked - (b.came - b.asked));
   const [less, more] = [off[0], off.at(-1)];
   return {
     places,
-    share: told.length > 0 ? share : Number.NaN,
-    shareSd: told.length > 0 ? Math.sqrt(spread) / weight : Number.NaN,
-    perPass: told.length > 0 ? share * greatest : Number.NaN,
+    share,
+    shareSd,
+    perPass: share * greatest,
     more: more !== undefined && more.came - more.asked > more.give ? more : null,
     less: less !== undefined && less.asked - less.came > less.give ? less : null,
   };
+}
+
+const UNTOLD: Came = { share: Number.NaN, shareSd: Number.NaN };
+
+function leastSquares(told: readonly CameOff[]): Came {
+  const weight = told.reduce((sum, { asked }) => sum + asked * asked, 0);
+  const share = told.reduce((sum, { asked, came }) => sum + asked * came, 0) / weight;
+  const spread = told.reduce((sum, { asked, give }) => sum + (asked * give) ** 2 / 4, 0);
+  return { share, shareSd: Math.sqrt(spread) / weight };
 }
 
 /** Metal is gone past the target. */

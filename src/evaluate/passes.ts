@@ -61,7 +61,7 @@ export function passesOfSurvey(
   const feature = job.features.find(({ id }) => id === bore.id);
   if (feature === undefined || !isPlanned(survey)) return null;
   const bench = { job, feature, bore, shop };
-  const { wall, before, joined } = standingOf(bench, survey);
+  const { wall, before, came } = standingOf(bench, survey);
   const matter = matterOf(bench, wall);
   const plan = withGates(job, feature, survey, matter);
   const done = passesDone(feature, survey);
@@ -69,10 +69,10 @@ export function passesOfSurvey(
     tool: toolFacts(feature.decisions, shop, survey.target.diameter, job.units),
     plan,
     done,
-    together: joined,
+    together: came !== null,
     worked: before && {
       since: before.survey.name,
-      off: workedOff(before.survey.surface, survey.surface, before.asked, survey.sightings),
+      off: workedOff(before.survey.surface, survey.surface, before.asked, survey.sightings, came),
     },
     past:
       before &&

@@ -7,6 +7,7 @@ import { onePass, SURE } from '../bore/passes.ts';
 import { KEPT_OFF, wallPlaces } from '../bore/removal.ts';
 import { type Stage, standing } from '../bore/standing.ts';
 import type { Field, Removal, Target, WearSurface } from '../bore/types.ts';
+import type { Came } from '../bore/worked.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { clockTheta } from '../job/clock.ts';
 import { type BoreFacts, surveyFacts } from '../job/facts.ts';
@@ -42,8 +43,8 @@ interface Standing {
   readonly wall: Wall;
   /** The survey that this one follows a pass of, and what that pass asked; null: it follows none. */
   readonly before: { readonly survey: Planned; readonly asked: Field } | null;
-  /** True where the wall is what several surveys tell together. */
-  readonly joined: boolean;
+  /** What several surveys tell together of the last pass; null: the wall is what its own survey tells. */
+  readonly came: Came | null;
 }
 
 /** Stages that metal has been taken off before. */
@@ -63,7 +64,7 @@ export function standingOf(bench: Bench, survey: Planned): Standing {
     const issued = issuedFrom(bench.feature, before);
     // What an issued pass was worked out of need not be worked out again.
     if (at > 1 && issued === null) {
-      wall = together(bench, chain.slice(0, at), stages) ?? before;
+      wall = together(bench, chain.slice(0, at), stages)?.wall ?? before;
     }
     stages.push({ ...readingsOf(bench, before), asked: issued ?? askedOf(bench, wall) });
   }
@@ -73,8 +74,8 @@ export function standingOf(bench: Bench, survey: Planned): Standing {
     stages.at(-1)?.asked ??
     (before && (issuedFrom(bench.feature, before) ?? askedOf(bench, before)));
   return {
-    wall: joined ?? survey,
-    joined: joined !== null,
+    wall: joined?.wall ?? survey,
+    came: joined?.came ?? null,
     before: before && asked && { survey: before, asked },
   };
 }
@@ -116,16 +117,16 @@ function together(
   { job, feature, bore: { facts } }: Bench,
   chain: readonly Planned[],
   stages: readonly Stage[],
-): Wall | null {
+): { readonly wall: Wall; readonly came: Came } | null {
   const last = chain.at(-1)!;
-  const survey = feature.surveys.find(({ id }) => id === last.id)!;
+  const survey = surveyIn(feature, last);
   const found = standing(
     [...stages, { ...readingsOf({ job, feature }, last), asked: new Float64Array(0) }],
     {
       radius: Math.max(0, facts.nominal.mm) / 2,
       length: facts.length.mm,
       smoothness: chain.slice(0, LEARNED).map((one) => one.surface.smoothness),
-      wornSide: clockTheta(survey.wornSide),
+      wornSide: clockTheta(surveyIn(feature, chain[0]!).wornSide),
     },
     last.surface.grid,
   );
@@ -134,15 +135,22 @@ function together(
   const target = chooseTarget(facts, feature, survey, posterior, surface, partnerOf(job, feature));
   if (target === null) return null;
   const removal = planRemoval(posterior, surface, spread, target, facts, through);
-  return { surface, target, removal };
+  return {
+    wall: { surface, target, removal },
+    came: { share: found.shares.at(-1)!, shareSd: found.shareSds.at(-1)! },
+  };
+}
+
+function surveyIn({ surveys }: Feature, { id }: Planned): Survey {
+  return surveys.find((one) => one.id === id)!;
 }
 
 function readingsOf(
   { job, feature }: Pick<Bench, 'job' | 'feature'>,
-  { id, sightings }: Planned,
+  survey: Planned,
 ): Omit<Stage, 'asked'> {
-  const survey = feature.surveys.find((one) => one.id === id)!;
-  return { sightings, setups: surveyFacts(job, feature, survey).setups };
+  const { setups } = surveyFacts(job, feature, surveyIn(feature, survey));
+  return { sightings: survey.sightings, setups };
 }
 
 /** The pass as it was given to the bench; null: none was, or on another grid. */

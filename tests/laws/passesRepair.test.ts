@@ -2,16 +2,22 @@
  * Whole repairs, simulated (tests/fixtures/repaired.ts): following passes and gates, hardly anything is cut below the target,
  * in about the passes that were planned.
  *
- * Rules and thresholds were chosen while looking at seeds 1001 to 1060; those asserted here were not looked at before.
- * So that the tests stay quick a few of the repairs run by default; ROUNDHAND_REPAIRS=200 runs as many as that.
+ * Rules and thresholds were chosen while looking at seeds 1001 to 1064; those asserted here were not looked at before. So
+ * that the tests stay quick a few of the repairs run by default; ROUNDHAND_REPAIRS=200 runs as many as that.
  */
 import { describe, expect, it } from 'vitest';
 import { type HowRead, type Repair, repair } from '../fixtures/repaired.ts';
 
-const REPAIRS = Number(process.env.ROUNDHAND_REPAIRS ?? 16);
+const ASKED = Number(process.env.ROUNDHAND_REPAIRS ?? Number.NaN);
+/**
+ * One repair in so many may miss the bar that holds over all of them: where a gouge or a step lies between the marks of the
+ * first survey the first pass cannot know of it, and plans of two passes are over one and a half times with the fourth.
+ */
+const ONE_IN = 20;
 
-function repairs(count: number, how: HowRead, uneven = 0): Repair[] {
-  return Array.from({ length: count }, (_, i) => repair(i + 1, how, uneven));
+function repairs(few: number, how: HowRead, uneven = 0): Repair[] {
+  const length = ASKED > 0 ? ASKED : few;
+  return Array.from({ length }, (_, i) => repair(i + 1, how, uneven));
 }
 
 function told(name: string, done: readonly Repair[]) {
@@ -33,12 +39,27 @@ function told(name: string, done: readonly Repair[]) {
   return all;
 }
 
+function holds(name: string, done: readonly Repair[]) {
+  const { deep, passes, plan, overDeep, overLong, proud } = told(name, done);
+  expect(deep).toBeLessThan(0.01);
+  expect(passes).toBeGreaterThan(1);
+  expect(passes).toBeLessThan(1.5 * plan);
+  expect(overDeep).toBeLessThanOrEqual(Math.ceil(done.length / ONE_IN));
+  expect(overLong).toBeLessThanOrEqual(Math.ceil(done.length / ONE_IN));
+  // Nothing is gained by stopping early: at least as much is brought on size as one survey after the other brought, 0.28.
+  expect(proud).toBeLessThan(0.28);
+}
+
 describe('whole repairs', () => {
-  it('read about a pin: the bar holds over all, and in nearly every one', () => {
-    const all = told('radii', repairs(REPAIRS, 'radii'));
-    expect(all.deep).toBeLessThan(0.01);
-    expect(all.passes).toBeGreaterThan(2);
-    expect(all.passes).toBeLessThan(1.5 * all.plan);
-    expect(all.overDeep).toBeLessThanOrEqual(0.05 * REPAIRS);
-  }, 240_000);
+  it('read about a pin, 12 hours at 5 depths', () => {
+    holds('radii', repairs(12, 'radii'));
+  }, 600_000);
+
+  it('read across, the worn side stated', () => {
+    holds('across', repairs(10, 'across'));
+  }, 600_000);
+
+  it('by a hand that takes more in one place than in another', () => {
+    holds('uneven', repairs(6, 'radii', 0.15));
+  }, 600_000);
 });

@@ -85,7 +85,10 @@ describe('a wall after passes', () => {
     const found = after([stage(WORN, BLOCKS, 1), stage(once, BLOCKS, 2), last]);
     for (const [pass, share] of [0.7, 1.3].entries()) {
       expect(Math.abs(found.shares[pass]! - share)).toBeLessThan(3 * found.shareSds[pass]!);
-      expect(found.shareSds[pass]).toBeLessThan(0.05);
+      // A hand uneven by 0.1 and the noise of both surveys over the 12 readings where something came off: 0.033. Twice
+      // that, as the surface is learned from the same readings.
+      const least = Math.hypot(0.1, (NOISE * Math.SQRT2) / 0.05) / Math.sqrt(12);
+      expect(found.shareSds[pass]).toBeLessThan(2 * least);
     }
     // The last survey alone draws the corners round.
     const d = design(last.sightings, [], LENGTH);
