@@ -57,7 +57,7 @@ export const LATER =
 
 /** What a gate says first: whatever the gauge. */
 export const GATE =
-  'Gate: stop, wipe, let it cool, and measure these places. Read half-way between your marks too, round the clock and along the depth: a dent between two marks then shows before it is ground deeper. Enter all of it as the next stage: the passes that are left are worked out anew, and the readings before still count.';
+  'Gate: stop, wipe, let it cool, and measure these places. Read half-way between your marks too, round the clock and along the depth: that shows a dent before it is ground deeper. Enter all of it as the next stage: earlier readings still count, and the passes that are left are worked out anew.';
 
 /** One line a place and instrument. */
 export function gateLines({ gate }: Pass, units: Units): string[] {
