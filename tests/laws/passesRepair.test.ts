@@ -42,7 +42,8 @@ function told(name: string, done: readonly Repair[]) {
 function holds(name: string, done: readonly Repair[]): number {
   const { deep, passes, plan, overDeep, overLong, proud } = told(name, done);
   expect(deep).toBeLessThan(0.01);
-  expect(passes).toBeGreaterThan(1);
+  // The repairs drawn are no empty ones, and are not given up at once.
+  expect(passes).toBeGreaterThan(plan / 3);
   expect(passes).toBeLessThan(1.5 * plan);
   expect(overDeep).toBeLessThanOrEqual(Math.ceil(done.length / ONE_IN));
   expect(overLong).toBeLessThanOrEqual(Math.ceil(done.length / ONE_IN));
@@ -56,7 +57,7 @@ describe('whole repairs', () => {
   }, 600_000);
 
   it('read across, the worn side stated', () => {
-    holds('across', repairs(10, 'across'));
+    holds('across', repairs(20, 'across'));
   }, 600_000);
 
   it('by a hand that takes more in one place than in another', () => {
