@@ -22,6 +22,8 @@ const SqueezeSchema = v.strictObject({
   /** Across: where the largest place is and is to end. */
   largest: v.number(),
   goal: v.number(),
+  /** How far under the target that is. */
+  under: v.number(),
   upset: v.strictObject({ least: v.number(), most: v.number(), squeezes: v.number() }),
   /** By depth. */
   depths: v.array(
@@ -64,8 +66,11 @@ const ShimsSchema = v.strictObject({
   round: v.number(),
   missing: v.number(),
   layers: v.array(v.number()),
+  /** Sum of the layers, per side; null: no stack will do. */
+  thickness: Num,
   pressFit: Num,
   volumeOff: v.number(),
+  massOff: v.number(),
   strips: v.array(
     v.strictObject({
       thickness: v.number(),
@@ -90,8 +95,23 @@ export const Deposit = {
   layers: v.number(),
   stringers: v.number(),
   electrodes: v.number(),
+  /** Core of the electrode, and the beads: height, width, and how much of one lies on the one before, percent. */
+  electrodeCore: v.number(),
+  bead: v.strictObject({ height: v.number(), width: v.number(), overlap: v.number() }),
   toBuy: v.number(),
 };
+
+/** What a build-up takes, and what it is counted with. */
+export function depositReport(
+  deposit: BuildUp['weld']['deposit'],
+  { electrode, beadHeight, beadWidth, overlap }: BuildUp['facts']['weld'],
+) {
+  return {
+    ...deposit,
+    electrodeCore: electrode,
+    bead: { height: beadHeight.mm, width: beadWidth.mm, overlap: overlap.value },
+  };
+}
 
 const WeldSchema = v.strictObject({
   words: Words,
@@ -196,6 +216,7 @@ function squeezeReport(
     words: [...words.ends],
     largest: plan.largest,
     goal,
+    under: found.facts.squeeze.under.mm,
     upset: counted(upset),
     depths: plan.rows.map(({ z, before, close, bent, upset: drawn, short }) => ({
       depth: z,
@@ -233,8 +254,10 @@ function shimsReport(shims: Shims, found: BuildUp, units: Units): Told<typeof Sh
     round: shims.round,
     missing: shims.missing,
     layers: [...(shims.stack?.layers ?? [])],
+    thickness: shims.stack?.thickness ?? null,
     pressFit: orNull(shims.pressFit),
     volumeOff: shims.volumeOff,
+    massOff: shims.massOff,
     strips: shims.strips.map(({ thickness, length, bore, butt, holes }) => ({
       thickness,
       length,
@@ -256,11 +279,12 @@ function weldReport(
   open: boolean,
 ): Told<typeof WeldSchema> {
   const { deposit, low, lowShare, order, equivalent, preheat } = found.weld;
+  const given = found.facts.weld;
   const words = weldWords(found, weldStage(survey, stage), bore.facts.length.mm, units);
   return {
     words: [...words.metal, ...words.low],
-    allowance: found.facts.weld.allowance.mm,
-    ...deposit,
+    allowance: given.allowance.mm,
+    ...depositReport(deposit, given),
     lowShare: orNull(lowShare),
     low: low.map(({ peak, give, theta, z, volume, mass, layers }) => ({
       peak,

@@ -25,6 +25,8 @@ export const HeatSchema = v.strictObject({
       came: Num,
       meanBefore: Num,
       meanAfter: Num,
+      /** How far the mean drew in; negative: it grew. */
+      drewIn: Num,
       /** Of the movement that sprang back, and of the size that the mean drew in: 0 to 1. */
       springShare: Num,
       upsetShare: Num,
@@ -67,6 +69,7 @@ export function heatReport(
       came: orNull(brought.came),
       meanBefore: orNull(brought.meanBefore),
       meanAfter: orNull(brought.meanAfter),
+      drewIn: orNull(brought.meanBefore - brought.meanAfter),
       springShare: orNull(brought.springShare),
       upsetShare: orNull(brought.upsetShare),
       across: brought.across.map((one) => ({

@@ -8,7 +8,7 @@ import { guardList, pinAdvised, pinSteps, pinWayRows, skinCaution } from '../fig
 import { hotWork } from '../job/safety.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
-import { Deposit } from './buildUpReport.ts';
+import { Deposit, depositReport } from './buildUpReport.ts';
 import { matrix } from './matrix.ts';
 
 const Num = v.nullable(v.number());
@@ -25,6 +25,8 @@ const CentringSchema = v.strictObject({
   /** Across: the largest size that cleans up everywhere, at the mean and two standard deviations lower; what holds it. */
   cleansUp: Num,
   cleansUpSure: Num,
+  /** Across, two standard deviations. */
+  giveOrTake: Num,
   clock: Num,
   depth: Num,
   /** Shares of what runs: under the finished size, and within the give-or-take of it. */
@@ -40,6 +42,9 @@ const LowPlace = v.strictObject({
   peak: v.number(),
   clock: v.number(),
   depth: v.number(),
+  /** Depths between which at least half of the peak stands. */
+  from: v.number(),
+  to: v.number(),
   giveOrTake: v.number(),
 });
 
@@ -58,6 +63,8 @@ const PlanSchema = v.strictObject({
       name: v.string(),
       size: v.number(),
       from: v.picklist(['measured', 'bought']),
+      /** What the finished size leaves in it; below 0 the pin would not go in. */
+      leaves: v.number(),
     }),
   ),
   sideSeen: v.boolean(),
@@ -65,7 +72,11 @@ const PlanSchema = v.strictObject({
     chosen: v.picklist(['kept', 'shifted']),
     kept: CentringSchema,
     shifted: CentringSchema,
+    /** How far the shifted axis stands off the kept one at face A and at face B, and towards which clock position. */
+    moved: v.array(v.strictObject({ by: v.number(), clock: Num })),
   }),
+  /** Most that is short under the load, per side, with the pin turned half round, and end for end. */
+  turned: v.strictObject({ opposite: Num, ended: Num }),
   lands: v.array(
     v.strictObject({
       name: v.string(),
@@ -101,8 +112,10 @@ const PlanSchema = v.strictObject({
       name: WayName,
       advised: v.boolean(),
       possible: v.boolean(),
-      /** Across. */
+      /** Across: its size, how far that is under the finished size, and the new hole that it then runs in. */
       size: Num,
+      underSize: Num,
+      hole: Num,
       volumeOn: v.number(),
       massOn: v.number(),
       volumeOff: v.number(),
@@ -163,9 +176,15 @@ function planReport(job: Job, plan: PinPlan): PinReport['surveys'][number]['plan
     finished: { ...plan.finished },
     clearance: orNull(plan.clearance),
     fromBore: orNull(plan.fromBore),
-    holes: plan.holes.map((hole) => ({ ...hole })),
+    holes: plan.holes.map((hole) => ({ ...hole, leaves: hole.size - plan.finished.mm })),
     sideSeen: plan.sideSeen,
-    centres: { chosen: plan.chosen, kept: centring(kept), shifted: centring(shifted) },
+    centres: {
+      chosen: plan.chosen,
+      kept: centring(kept),
+      shifted: centring(shifted),
+      moved: plan.moved.map(({ by, theta }) => ({ by, clock: orNull(degrees(theta)) })),
+    },
+    turned: { opposite: orNull(plan.turned.opposite), ended: orNull(plan.turned.ended) },
     lands: plan.lands.map(({ facts, runsIn, worst: most, edges, low, unsure }) => ({
       name: facts.name,
       runsIn,
@@ -177,11 +196,13 @@ function planReport(job: Job, plan: PinPlan): PinReport['surveys'][number]['plan
       unsure: orNull(unsure),
     })),
     places: (['low', 'unsure'] as const).flatMap((kind) =>
-      plan[kind].map(({ peak, theta, z, give }) => ({
+      plan[kind].map(({ peak, theta, z, top, bottom, give }) => ({
         kind,
         peak,
         clock: degrees(theta),
         depth: z,
+        from: top,
+        to: bottom,
         giveOrTake: give,
       })),
     ),
@@ -204,7 +225,7 @@ function buildUpReport(
   return {
     allowance: facts.weld.allowance.mm,
     thickness: matrix(plan.thickness, surface.grid),
-    ...deposit,
+    ...depositReport(deposit, facts.weld),
     turnedOff: { ...turnOff },
     carbonEquivalent: orNull(plan.equivalent),
     preheat: preheat && { least: preheat.least, most: orNull(preheat.most) },
@@ -222,6 +243,8 @@ function waysReport(
   return plan.ways.map((way, i) => ({
     ...way,
     size: orNull(way.size),
+    underSize: orNull(plan.finished.mm - way.size),
+    hole: orNull(way.size + plan.clearance),
     short: orNull(way.short),
     play: orNull(way.play),
     strength: orNull(way.strength),
@@ -231,12 +254,13 @@ function waysReport(
   }));
 }
 
-function centring({ axis, diameter, sure, theta, z, low, unsure, worst: most }: Centring) {
+function centring({ axis, diameter, sure, give, theta, z, low, unsure, worst: most }: Centring) {
   return {
     center: [axis.x, axis.y] as [number, number],
     lean: [axis.leanX, axis.leanY] as [number, number],
     cleansUp: orNull(diameter),
     cleansUpSure: orNull(sure),
+    giveOrTake: orNull(2 * give),
     clock: orNull(degrees(theta)),
     depth: orNull(z),
     low: orNull(low),

@@ -7,6 +7,7 @@ import {
   stackOf,
   stripsOf,
 } from '../assembly/shims.ts';
+import { STEEL_DENSITY } from '../assembly/steel.ts';
 import { metalVolume, SEATED } from '../bore/removal.ts';
 import { deviationFrom } from '../bore/target.ts';
 import { holeFor, NO_ROOM, toFill } from '../bore/ways.ts';
@@ -27,6 +28,8 @@ export interface Shims {
   readonly pressFit: number;
   /** Metal to grind off to make it round, mm3. */
   readonly volumeOff: number;
+  /** Grams of it. */
+  readonly massOff: number;
   readonly strips: readonly Strip[];
   /** Depths that each set of strips lies over, one a bushing. */
   readonly seats: readonly { readonly from: number; readonly to: number }[];
@@ -81,11 +84,13 @@ export function shimsOf(aimed: Aimed): Shims | null {
   const off = deviationFrom(surface, round / 2, cleanUp.axis).map((e, k) =>
     places[k] === SEATED ? Math.max(0, -e) : 0,
   );
+  const volumeOff = metalVolume(surface, off);
   return {
     ...lined,
     pressFit:
       stack === null ? Number.NaN : bore.facts.bushingOutside.mm - (round - 2 * stack.thickness),
-    volumeOff: metalVolume(surface, off),
+    volumeOff,
+    massOff: volumeOff * STEEL_DENSITY,
     strips:
       stack === null
         ? []

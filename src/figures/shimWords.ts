@@ -61,11 +61,11 @@ export function shimWords(shims: Shims, { facts }: BuildUp, units: Units): ShimW
 }
 
 function stackWords(shims: Shims, facts: BuildUp['facts'], units: Units): string[] {
-  const { cleanUp, round, stated, missing, stack, pressFit, volumeOff } = shims;
+  const { cleanUp, round, stated, missing, stack, pressFit, massOff } = shims;
   const from = facts.stock.from === 'shop' ? 'the stock of this shop' : 'the usual sheets';
   const size = stated ? 'Ground round at' : 'Grind it round at';
   const clean = `every place cleans up at ${formatAcross(cleanUp, units)}`;
-  const off = `${(volumeOff * 7.85e-3).toFixed(1)} g comes off for that`;
+  const off = `${massOff.toFixed(1)} g comes off for that`;
   if (stack === null) {
     return [
       `${size} ${formatAcross(round, units)} (${clean}), ${formatPerSide(missing, units)} is missing. No stack of up to four layers of ${from} makes that up: fit a sleeve or an oversize bushing.`,
