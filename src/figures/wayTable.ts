@@ -48,7 +48,7 @@ export function columnHeads(units: Units): Readonly<Record<WayColumn, string>> {
     target: `made to, ${units} across`,
     off: 'metal off',
     on: 'metal on',
-    pressFit: `least press fit, ${units} across`,
+    pressFit: `press fit, ${units} across: least, mean, most`,
     seated: 'seat held',
     gap: `worst gap, ${units} per side`,
     wall: `wall left, ${units} per side`,
@@ -81,9 +81,7 @@ export function wayRows(ways: WaysEvaluation, units: Units): WayRow[] {
         pressFit: {
           value: pressFit.least,
           text: minus(bare(pressFit.least)),
-          note: exact
-            ? ''
-            : `mean ${minus(bare(pressFit.mean))}\nmost ${minus(bare(pressFit.greatest))}`,
+          note: exact ? '' : `${minus(bare(pressFit.mean))}\n${minus(bare(pressFit.greatest))}`,
         },
         seated: {
           value: seated.likely,
