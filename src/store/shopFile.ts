@@ -2,6 +2,7 @@
 import { fileSave } from 'browser-fs-access';
 import { openShop, saveShop } from '../job/openShop.ts';
 import type { Shop } from '../job/shop.ts';
+import { NO_SHOP } from '../job/shopGauges.ts';
 import { sentence } from './attempt.ts';
 import { say } from './page.ts';
 import { shopStore } from './shop.ts';
@@ -40,11 +41,11 @@ export function changeShop(edit: (shop: Shop | null) => Shop, text: string): voi
   change(edit);
   const act = () => {
     say(null);
-    if (shop !== null) change(() => shop);
+    change(() => shop ?? NO_SHOP);
   };
   say({
     tone: 'said',
     text,
-    ...(shop === null ? {} : { actions: [{ label: 'put back what was at hand before', act }] }),
+    actions: [{ label: 'put back what was at hand before', act }],
   });
 }

@@ -25,6 +25,20 @@ export async function visit(page: Page): Promise<void> {
   await expect(page.getByRole('heading', { name: /^(Measure|New job)/ })).toBeVisible();
 }
 
+/** A browser that draws no 3D: drawn in software it would slow down what is asked of the page alone. Before `visit`. */
+export async function withoutScene(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const own = HTMLCanvasElement.prototype.getContext;
+    HTMLCanvasElement.prototype.getContext = function (
+      this: HTMLCanvasElement,
+      ...args: unknown[]
+    ) {
+      if (String(args[0]).startsWith('webgl')) return null;
+      return Reflect.apply(own, this, args);
+    } as typeof own;
+  });
+}
+
 /** A new job, by pointer; leaves the focus in the first cell. */
 export async function startJob(page: Page, { units, length, outside }: Ask): Promise<void> {
   const asking = page.getByRole('heading', { name: 'New job' });

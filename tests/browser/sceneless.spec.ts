@@ -1,20 +1,11 @@
 /** Without WebGL, with less motion, and by finger: the drawing still does its work. */
-import { visit } from './bench.ts';
+import { visit, withoutScene } from './bench.ts';
 import { expect, test } from './page.ts';
 
 test('where there is no WebGL the drawing says so, and the map is read as ever', async ({
   page,
 }) => {
-  await page.addInitScript(() => {
-    const own = HTMLCanvasElement.prototype.getContext;
-    HTMLCanvasElement.prototype.getContext = function (
-      this: HTMLCanvasElement,
-      ...args: unknown[]
-    ) {
-      if (String(args[0]).startsWith('webgl')) return null;
-      return Reflect.apply(own, this, args);
-    } as typeof own;
-  });
+  await withoutScene(page);
   await page.setViewportSize({ width: 1440, height: 900 });
   await visit(page);
   await expect(page.locator('.drawing-sceneless')).toContainText('has no WebGL');

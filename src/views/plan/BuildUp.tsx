@@ -1,8 +1,12 @@
 /** How metal is moved or added: squeezing with heat, shims, weld, rim washers. Each folded until it is chosen or wanted. */
 import { type ReactNode, useEffect, useState } from 'react';
+import type { BuildUp as BuildUpFound } from '../../evaluate/buildUp.ts';
 import { useBuildUp, wantBuildUp } from '../../store/buildUp.ts';
+import { passesFor, usePasses } from '../../store/passes.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useShop } from '../../store/useShop.ts';
+import { PrintOn } from '../parts/PrintOn.tsx';
+import { BenchPages } from './BenchPages.tsx';
 import { RimPart } from './RimPart.tsx';
 import { ShimPart } from './ShimPart.tsx';
 import { SqueezePart } from './SqueezePart.tsx';
@@ -22,7 +26,7 @@ export default function BuildUp({ bench }: { readonly bench: Worked }) {
   const { way } = bore.decisions;
   const chosen = way === 'squeeze' || way === 'shim' || way === 'weld';
   const [opened, setOpened] = useState(false);
-  const wanted = chosen || opened;
+  const wanted = chosen || opened || (bore.rim ?? []).length > 0;
   const settled = useEvaluation((state) => state.settled && state.of === job);
   const shop = useShop((state) => state.shop);
   // What the shop has decides about shims and springback.
@@ -44,7 +48,29 @@ export default function BuildUp({ bench }: { readonly bench: Worked }) {
           )}
         </Fold>
       ))}
+      <OnPaper bench={bench} found={found} ready={!wanted || found !== null} />
     </>
+  );
+}
+
+interface PaperProps {
+  readonly bench: Worked;
+  readonly found: BuildUpFound | null;
+  /** False while what is wanted on the page is being worked out. */
+  readonly ready: boolean;
+}
+
+function OnPaper({ bench, found, ready }: PaperProps) {
+  const state = usePasses();
+  const passes = passesFor(state, bench.bore, bench.survey);
+  if (!ready || passes === null) return null;
+  return (
+    <p className="facts">
+      Print the whole plan for the bench, map, zones and how it is done{' '}
+      <PrintOn units={bench.job.units}>
+        {(paper) => <BenchPages {...{ bench, passes, found, paper }} />}
+      </PrintOn>
+    </p>
   );
 }
 

@@ -13,6 +13,7 @@ import {
   passTitle,
   passZone,
 } from '../../figures/passWords.ts';
+import { PageHead } from './PageHead.tsx';
 import type { Worked } from './worked.ts';
 import './passPage.css';
 
@@ -27,25 +28,14 @@ interface Props {
 const MAP = { width: 720, height: 280 } as const;
 
 export function PassPage({ bench, pass, number, paper }: Props) {
-  const { job, bore, boreSeen, surveySeen } = bench;
+  const { job, boreSeen, surveySeen } = bench;
   const { units } = job;
   const { width, height } = PAPERS[paper];
   const id = useId();
   const map = passMap(surveySeen, boreSeen.facts, pass, units);
-  const where = [job.title, job.machine, bore.name].filter((text) => (text ?? '') !== '');
   return (
     <article className="pass-page" style={{ width: `${width}mm`, height: `${height - 1}mm` }}>
-      <header>
-        <h1>{passTitle(pass, number, units)}</h1>
-        <p>
-          {where.join(' · ')}, from “{surveySeen.name}”{' '}
-          <time>{new Date().toISOString().slice(0, 10)}</time>
-        </p>
-        <p>
-          <b>Clock as seen looking in at face A.</b> Depths from the rim of face A. All figures of
-          the map are per side; minus comes off.
-        </p>
-      </header>
+      <PageHead bench={bench} title={passTitle(pass, number, units)} />
       {map !== null && (
         <FlatMap map={map} frame={mapFrame(map, MAP.width, MAP.height)} theme="sunlight" id={id} />
       )}

@@ -5,6 +5,8 @@ import { Words } from '../parts/Words.tsx';
 import { MendingLength } from './mendingFields.tsx';
 import type { PartProps } from './partProps.ts';
 import { Said } from './Said.tsx';
+import { SheetsAtHand } from './SheetsAtHand.tsx';
+import { Strips } from './StripTable.tsx';
 
 export function ShimPart({ bench, found }: PartProps) {
   const { shims } = found;
@@ -13,6 +15,7 @@ export function ShimPart({ bench, found }: PartProps) {
     <>
       {words === null ? <p>{NO_SHIMS}</p> : <Said lines={words.stack} />}
       <Given bench={bench} found={found} />
+      <SheetsAtHand bench={bench} found={found} />
       {words !== null && words.strips.length > 0 && (
         <>
           <Strips strips={words.strips} />
@@ -52,36 +55,6 @@ function Given({ bench }: PartProps) {
       <MendingLength {...of} of="tab" usual="tab" label="Length of the tabs at the mouth" /> long
       (0: none).
     </p>
-  );
-}
-
-function Strips({ strips }: Pick<ShimWords, 'strips'>) {
-  return (
-    <TableRoom label="Strips to cut">
-      <table className="sections">
-        <caption>Strips to cut, seen from face A</caption>
-        <thead>
-          <tr>
-            <th scope="col">layer</th>
-            <th scope="col">thick</th>
-            <th scope="col">cut length</th>
-            <th scope="col">ends butt at</th>
-            <th scope="col">hole: middle, depth, size</th>
-          </tr>
-        </thead>
-        <tbody>
-          {strips.map(({ layer, thickness, length, butt, hole }) => (
-            <tr key={layer}>
-              <th scope="row">{layer}</th>
-              <td>{thickness}</td>
-              <td>{length}</td>
-              <td>{butt}</td>
-              <td>{hole}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableRoom>
   );
 }
 

@@ -8,6 +8,8 @@ import { formatDepth } from '../../job/units.ts';
 import { useTheme } from '../../store/theme.ts';
 import { useJob } from '../../store/useJob.ts';
 import { TableRoom } from '../parts/TableRoom.tsx';
+import { Cold } from './ColdTable.tsx';
+import { HeatLog } from './HeatLog.tsx';
 import { HotGate } from './HotGate.tsx';
 import { PlainNumber, WayLength } from './mendingFields.tsx';
 import type { PartProps } from './partProps.ts';
@@ -21,6 +23,7 @@ export function SqueezePart({ bench, found }: PartProps) {
       <>
         <p>{NO_SQUEEZE}</p>
         <Given bench={bench} found={found} />
+        <HeatLog bench={bench} found={found} />
       </>
     );
   }
@@ -59,6 +62,7 @@ export function SqueezePart({ bench, found }: PartProps) {
         <Said lines={words.steps} steps />
         <Cold words={words.cold} units={job.units} />
       </HotGate>
+      <HeatLog bench={bench} found={found} />
     </>
   );
 }
@@ -145,45 +149,5 @@ function Setup({
         </figcaption>
       </figure>
     </div>
-  );
-}
-
-interface ColdProps {
-  readonly words: ReturnType<typeof squeezeWords>['cold'];
-  readonly units: string;
-}
-
-/** One row a depth, one column a pair of clock positions. */
-function Cold({ words, units }: ColdProps) {
-  const pairs = [...new Set(words.map(({ pair }) => pair))];
-  const depths = [...new Set(words.map(({ depth }) => depth))];
-  return (
-    <TableRoom label="What it should read when it is cold">
-      <table className="sections">
-        <caption>Measured cold, it should read between these, {units} across</caption>
-        <thead>
-          <tr>
-            <th scope="col">depth</th>
-            {pairs.map((pair) => (
-              <th key={pair} scope="col">
-                {pair}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {depths.map((depth) => (
-            <tr key={depth}>
-              <th scope="row">{depth}</th>
-              {pairs.map((pair) => (
-                <td key={pair}>
-                  {words.find((one) => one.depth === depth && one.pair === pair)?.range ?? '–'}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableRoom>
   );
 }

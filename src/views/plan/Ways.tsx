@@ -7,6 +7,7 @@ import { useShop } from '../../store/useShop.ts';
 import { takeWay, useWays, wantWays, waysOf } from '../../store/ways.ts';
 import { Words } from '../parts/Words.tsx';
 import { useSize } from '../useSize.ts';
+import { ToolsAtHand } from './ToolsAtHand.tsx';
 import { WayCards } from './WayCards.tsx';
 import { WayDetail } from './WayDetail.tsx';
 import { WayFigures } from './WayFigures.tsx';
@@ -56,6 +57,7 @@ export default function Ways({ bench }: { readonly bench: Worked }) {
           {width > 0 && <List rows={rows} chosen={chosen} units={job.units} onChoose={choose} />}
           {absent !== '' && <p className="soft">{absent}</p>}
           {row !== undefined && <WayDetail bench={bench} row={row} onChoose={choose} />}
+          <ToolsAtHand />
           <WayRules bench={bench} ways={ways} />
           <WayFigures bench={bench} ways={ways} />
         </>

@@ -4,6 +4,8 @@ import { HotGate } from './HotGate.tsx';
 import type { PartProps } from './partProps.ts';
 import { Said } from './Said.tsx';
 import { WeldGiven } from './WeldGiven.tsx';
+import { WeldMap } from './WeldMap.tsx';
+import { WeldOrder } from './WeldOrder.tsx';
 
 export function WeldPart({ bench, found }: PartProps) {
   const { job, survey, surveySeen, boreSeen } = bench;
@@ -18,8 +20,10 @@ export function WeldPart({ bench, found }: PartProps) {
         wholly="over the whole seat"
         above="(where it is ground by hand, 0.030 to 0.060 in or 1 to 1.5 mm is usual)"
       />
+      <WeldMap bench={bench} found={found} stage={stage} />
       <HotGate bench={bench} way="weld">
         <Said lines={words.steps} steps />
+        <WeldOrder order={found.weld.order} />
       </HotGate>
     </>
   );
