@@ -61,7 +61,7 @@ test('every figure of the plan is changed where it stands, the plan follows, and
   const says = () => plan.evaluate((all) => all.textContent);
   const idle: string[] = [];
   for (const label of labels) {
-    const field = plan.getByLabel(label, { exact: true });
+    const field = plan.getByRole('textbox', { name: label, exact: true });
     const before = await field.inputValue();
     const said = await says();
     let follows = false;
