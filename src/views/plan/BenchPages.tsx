@@ -1,5 +1,6 @@
 /** The plan on paper for the bench, black on white: the map and its zones, then how it is done. */
 import { useId } from 'react';
+import type { Pass } from '../../bore/passTypes.ts';
 import { FlatMap } from '../../drawings/FlatMap.tsx';
 import type { BuildUp } from '../../evaluate/buildUp.ts';
 import type { Passes } from '../../evaluate/passes.ts';
@@ -102,50 +103,71 @@ function Cautions() {
   );
 }
 
-/** Every pass by its zones; the gate of the next one alone, as those after it are worked out anew. */
+/** The next pass in full, those after it by their amounts: each is worked out anew from the gate before it. */
 function PassesOnPaper({ bench, passes }: { readonly bench: Worked; readonly passes: Passes }) {
   const { units } = bench.job;
-  const length = bench.boreSeen.facts.length.mm;
   const { plan, done } = passes;
+  const [next, ...later] = plan.passes;
   return (
     <>
-      {plan.passes.map((pass, at) => (
-        <section key={at}>
-          <h2>{passTitle(pass, done + at + 1, units)}</h2>
+      {next !== undefined && <NextOnPaper bench={bench} pass={next} number={done + 1} />}
+      {later.length > 0 && (
+        <>
           <ul>
-            {pass.zones.map((zone, i) => {
-              const { where, what } = passZone(zone, length, units);
-              return (
-                <li key={i}>
-                  <b>{where}</b>: {what}
-                </li>
-              );
-            })}
-            {passConditions(pass).map((text) => (
-              <li key={text}>{text}</li>
+            {later.map((pass, at) => (
+              <li key={at}>{passTitle(pass, done + at + 2, units)}</li>
             ))}
           </ul>
-          {at === 0 && pass.gate.length > 0 && (
-            <>
-              <p>{GATE}</p>
-              <ul className="pass-page-gate">
-                {gateLines(pass, units).map((text) => (
-                  <li key={text}>
-                    <span>{text}</span>
-                    <span className="pass-page-blank">read:</span>
-                  </li>
-                ))}
-              </ul>
-            </>
-          )}
-        </section>
-      ))}
-      {plan.passes.length > 1 && <p>{LATER}</p>}
+          <p>{LATER}</p>
+        </>
+      )}
       {plan.left.map((one, at) => (
         <p key={at}>{leftWords(one, passes, units)}</p>
       ))}
       <p>{finishWords(passes, units)}</p>
       <Cautions />
     </>
+  );
+}
+
+interface NextProps {
+  readonly bench: Worked;
+  readonly pass: Pass;
+  readonly number: number;
+}
+
+function NextOnPaper({ bench, pass, number }: NextProps) {
+  const { units } = bench.job;
+  const length = bench.boreSeen.facts.length.mm;
+  return (
+    <section>
+      <h2>{passTitle(pass, number, units)}</h2>
+      <ul>
+        {pass.zones.map((zone, i) => {
+          const { where, what } = passZone(zone, length, units);
+          return (
+            <li key={i}>
+              <b>{where}</b>: {what}
+            </li>
+          );
+        })}
+        {passConditions(pass).map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      {pass.gate.length > 0 && (
+        <>
+          <p>{GATE}</p>
+          <ul className="pass-page-gate">
+            {gateLines(pass, units).map((text) => (
+              <li key={text}>
+                <span>{text}</span>
+                <span className="pass-page-blank">read:</span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
   );
 }
