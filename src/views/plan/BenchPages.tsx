@@ -1,6 +1,5 @@
 /** The plan on paper for the bench, black on white: the map and its zones, then how it is done. */
 import { useId } from 'react';
-import type { Pass } from '../../bore/passTypes.ts';
 import { FlatMap } from '../../drawings/FlatMap.tsx';
 import type { BuildUp } from '../../evaluate/buildUp.ts';
 import type { Passes } from '../../evaluate/passes.ts';
@@ -9,19 +8,16 @@ import { mapFrame } from '../../figures/mapFrame.ts';
 import { PAPERS, type Paper } from '../../figures/paper.ts';
 import {
   finishWords,
-  GATE,
   GRINDING_CAUTIONS,
-  gateLines,
   LATER,
   leftWords,
-  passConditions,
   passTitle,
-  passZone,
 } from '../../figures/passWords.ts';
 import { WAY_TITLES } from '../../figures/wayNames.ts';
 import { sayZone } from '../../figures/zoneWords.ts';
 import { formatAcross } from '../../job/units.ts';
 import { PageHead } from './PageHead.tsx';
+import { PassGate, PassZones } from './PassText.tsx';
 import { WayOnPaper } from './WayOnPaper.tsx';
 import type { Worked } from './worked.ts';
 import './passPage.css';
@@ -110,7 +106,13 @@ function PassesOnPaper({ bench, passes }: { readonly bench: Worked; readonly pas
   const [next, ...later] = plan.passes;
   return (
     <>
-      {next !== undefined && <NextOnPaper bench={bench} pass={next} number={done + 1} />}
+      {next !== undefined && (
+        <section>
+          <h2>{passTitle(next, done + 1, units)}</h2>
+          <PassZones pass={next} length={bench.boreSeen.facts.length.mm} units={units} />
+          {next.gate.length > 0 && <PassGate pass={next} units={units} />}
+        </section>
+      )}
       {later.length > 0 && (
         <>
           <ul>
@@ -127,47 +129,5 @@ function PassesOnPaper({ bench, passes }: { readonly bench: Worked; readonly pas
       <p>{finishWords(passes, units)}</p>
       <Cautions />
     </>
-  );
-}
-
-interface NextProps {
-  readonly bench: Worked;
-  readonly pass: Pass;
-  readonly number: number;
-}
-
-function NextOnPaper({ bench, pass, number }: NextProps) {
-  const { units } = bench.job;
-  const length = bench.boreSeen.facts.length.mm;
-  return (
-    <section>
-      <h2>{passTitle(pass, number, units)}</h2>
-      <ul>
-        {pass.zones.map((zone, i) => {
-          const { where, what } = passZone(zone, length, units);
-          return (
-            <li key={i}>
-              <b>{where}</b>: {what}
-            </li>
-          );
-        })}
-        {passConditions(pass).map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
-      {pass.gate.length > 0 && (
-        <>
-          <p>{GATE}</p>
-          <ul className="pass-page-gate">
-            {gateLines(pass, units).map((text) => (
-              <li key={text}>
-                <span>{text}</span>
-                <span className="pass-page-blank">read:</span>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-    </section>
   );
 }

@@ -5,15 +5,9 @@ import { FlatMap } from '../../drawings/FlatMap.tsx';
 import { mapFrame } from '../../figures/mapFrame.ts';
 import { PAPERS, type Paper } from '../../figures/paper.ts';
 import { passMap } from '../../figures/passMap.ts';
-import {
-  GATE,
-  GRINDING_CAUTIONS,
-  gateLines,
-  passConditions,
-  passTitle,
-  passZone,
-} from '../../figures/passWords.ts';
+import { GRINDING_CAUTIONS, passTitle } from '../../figures/passWords.ts';
 import { PageHead } from './PageHead.tsx';
+import { PassGate, PassZones } from './PassText.tsx';
 import type { Worked } from './worked.ts';
 import './passPage.css';
 
@@ -39,31 +33,9 @@ export function PassPage({ bench, pass, number, paper }: Props) {
       {map !== null && (
         <FlatMap map={map} frame={mapFrame(map, MAP.width, MAP.height)} theme="sunlight" id={id} />
       )}
-      <ul>
-        {pass.zones.map((zone, i) => {
-          const { where: place, what } = passZone(zone, boreSeen.facts.length.mm, units);
-          return (
-            <li key={i}>
-              <b>{place}</b>: {what}
-            </li>
-          );
-        })}
-        {passConditions(pass).map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
+      <PassZones pass={pass} length={boreSeen.facts.length.mm} units={units} />
       {surveySeen.target?.assumed != null && <p>Assumed: {surveySeen.target.assumed}.</p>}
-      <p>
-        <b>{GATE}</b>
-      </p>
-      <ul className="pass-page-gate">
-        {gateLines(pass, units).map((text) => (
-          <li key={text}>
-            <span>{text}</span>
-            <span className="pass-page-blank">read:</span>
-          </li>
-        ))}
-      </ul>
+      <PassGate pass={pass} units={units} />
       <ul className="pass-page-cautions">
         {GRINDING_CAUTIONS.map((text) => (
           <li key={text}>{text}</li>
