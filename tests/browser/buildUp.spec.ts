@@ -1,4 +1,4 @@
-/** Squeeze, shims and weld: every figure is changed where it stands and taken back; a squeeze goes into the shop's log. */
+/** Squeeze, shims and weld: a squeeze goes into the shop's log and out again; the whole plan is printed. */
 import { OVAL_ALONG_2, startJob, typeReadings, visit } from './bench.ts';
 import { expect, test } from './page.ts';
 
