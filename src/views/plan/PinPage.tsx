@@ -18,16 +18,13 @@ interface Props {
 
 export function PinPage({ bench, plan, paper }: Props) {
   const { job, bore, boreSeen, surveySeen } = bench;
-  const { width, height } = PAPERS[paper];
+  const { width } = PAPERS[paper];
   const id = useId();
   const map = pinMap(surveySeen, boreSeen, plan, job.units);
   const where = [job.title, job.machine].filter((text) => (text ?? '') !== '');
   const advised = pinAdvised(plan, job.units);
   return (
-    <article
-      className="pass-page pin-page"
-      style={{ width: `${width}mm`, height: `${height - 1}mm` }}
-    >
+    <article className="pass-page flowing pin-page" style={{ width: `${width}mm` }}>
       <header>
         <h1>{bore.name}</h1>
         <p>
