@@ -50,8 +50,8 @@ export function freeAxes(
   rule: FreeRule = 'free',
 ): Axis[] {
   const seated = seatedOnly(surface, places);
-  const nearest = leastSquares(surface, seated);
-  let wall = wallAbout(surface, seated, nearest);
+  const { nearest, about } = middleOf(surface, seated);
+  let wall = about;
   let from: Four | undefined;
   return radii.map((radius) => {
     for (let round = 0; ; round++) {
@@ -62,6 +62,31 @@ export function freeAxes(
       from = [0, 0, 0, 0];
     }
   });
+}
+
+/** The middle of a seat, whatever the size of the target, and the wall about it. */
+interface Middle {
+  readonly seated: Uint8Array;
+  readonly nearest: Axis;
+  readonly about: Wall;
+}
+
+/** The last one asked of a surface: while a target is dragged it is the same at every step. */
+const middles = new WeakMap<WearSurface, Middle>();
+
+function middleOf(surface: WearSurface, seated: Uint8Array): Middle {
+  const kept = middles.get(surface);
+  if (kept !== undefined && isSame(kept.seated, seated)) return kept;
+  const nearest = leastSquares(surface, seated);
+  const middle = { seated: seated.slice(), nearest, about: wallAbout(surface, seated, nearest) };
+  middles.set(surface, middle);
+  return middle;
+}
+
+/** Of as many places. */
+function isSame(a: Uint8Array, b: Uint8Array): boolean {
+  for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return false;
+  return true;
 }
 
 function seatedOnly({ mean }: WearSurface, places?: Uint8Array): Uint8Array {

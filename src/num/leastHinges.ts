@@ -80,8 +80,11 @@ function descend(
   return descent.end();
 }
 
-function heightsAt({ slope, height, count, unknowns: n }: Hinges, x: ArrayLike<number>) {
-  const out = new Float64Array(count);
+function heightsAt(
+  { slope, height, count, unknowns: n }: Hinges,
+  x: ArrayLike<number>,
+  out: Float64Array = new Float64Array(count),
+): Float64Array {
   for (let k = 0; k < count; k++) {
     let h = height[k]!;
     for (let j = 0; j < n; j++) h += slope[k * n + j]! * x[j]!;
@@ -177,7 +180,7 @@ function spread(
 
 class Descent {
   private readonly x: Float64Array;
-  private height: Float64Array;
+  private readonly height: Float64Array;
   private readonly rate: Float64Array;
   /** By hinge: 1 above, -1 below, 0 held in its bend. */
   private readonly side: Int8Array;
@@ -207,7 +210,8 @@ class Descent {
     this.bends = new Bends(count);
     this.held = new Held(unknowns);
     this.height = heightsAt(hinges, this.x);
-    this.side = Int8Array.from(this.height, (h) => (h > 0 ? 1 : -1));
+    this.side = new Int8Array(count);
+    for (let k = 0; k < count; k++) this.side[k] = this.height[k]! > 0 ? 1 : -1;
   }
 
   /** One move; false once nothing lowers the sum. */
@@ -295,7 +299,7 @@ class Descent {
       this.side[row] = 0;
       this.held.add(row, slope.subarray(row * n, row * n + n));
     }
-    this.height = heightsAt(this.hinges, this.x);
+    heightsAt(this.hinges, this.x, this.height);
     return true;
   }
 }
@@ -376,9 +380,16 @@ class Bends {
   }
 
   private swap(i: number, j: number): void {
-    [this.rows[i], this.rows[j]] = [this.rows[j]!, this.rows[i]!];
-    [this.far[i], this.far[j]] = [this.far[j]!, this.far[i]!];
-    [this.steeper[i], this.steeper[j]] = [this.steeper[j]!, this.steeper[i]!];
+    if (i === j) return;
+    const row = this.rows[i]!;
+    const far = this.far[i]!;
+    const steeper = this.steeper[i]!;
+    this.rows[i] = this.rows[j]!;
+    this.far[i] = this.far[j]!;
+    this.steeper[i] = this.steeper[j]!;
+    this.rows[j] = row;
+    this.far[j] = far;
+    this.steeper[j] = steeper;
   }
 }
 

@@ -78,6 +78,30 @@ function moving(pairs: number, depths: number, bar: number): Bench {
   };
 }
 
+/** A step of the target while it is dragged: the shape is kept, and all that hangs on the size follows. */
+function dragging(pairs: number, depths: number, bar: number): Bench {
+  return {
+    name: `a step of the target to evaluation, ${pairs} x ${depths}, quick`,
+    bar,
+    prepare: () => {
+      const memory: Memory = new Map();
+      const job = surveyed(pairs, depths);
+      evaluate(job, memory);
+      let turn = 0;
+      return () => {
+        turn++;
+        // To and fro, as a hand does, by sizes never asked before.
+        const target = typedIn('mm', 65.2 + 0.1 * Math.sin(turn), 6);
+        const features = job.features.map((one) => ({
+          ...one,
+          decisions: { ...one.decisions, target },
+        }));
+        return evaluate({ ...job, features }, memory, 'quick');
+      };
+    },
+  };
+}
+
 export const benches: Bench[] = [
   typing(6, 5, 'quick'),
   typing(6, 5, 'settled'),
@@ -85,6 +109,7 @@ export const benches: Bench[] = [
   typing(12, 8, 'settled'),
   typing(36, 16, 'quick', 60),
   typing(36, 16, 'settled'),
+  dragging(12, 8, 33),
   // Bars of what the standard deviations may take to follow; they come with the rest.
   moving(12, 8, 60),
   moving(36, 16, 400),
