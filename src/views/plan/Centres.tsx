@@ -15,6 +15,7 @@ import { HandAxis } from './HandAxis.tsx';
 import { PinLine } from './PinLine.tsx';
 import { UnwornMetal } from './UnwornMetal.tsx';
 import type { Worked } from './worked.ts';
+import './sideBySide.css';
 import './centres.css';
 
 /** From this width on, CSS pixels, the rules stand in a table. */

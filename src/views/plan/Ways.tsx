@@ -14,6 +14,7 @@ import { WayFigures } from './WayFigures.tsx';
 import { WayRules } from './WayRules.tsx';
 import { WayTable } from './WayTable.tsx';
 import type { Worked } from './worked.ts';
+import './sideBySide.css';
 import './ways.css';
 
 /** From this width on, CSS pixels, the ways stand side by side in a table. */
