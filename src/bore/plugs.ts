@@ -19,7 +19,7 @@ import {
 import type { Axis, Plug, Plugs, Section, WearSurface } from './types.ts';
 
 /** Depths of the surface that a cylinder is fitted to; between them it is smooth. */
-const LEVELS = 17;
+export const LEVELS = 17;
 
 type Columns = [x: Float64Array, y: Float64Array, z: Float64Array];
 

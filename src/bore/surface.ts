@@ -26,7 +26,7 @@ export function makeGrid(length: number): Grid {
 }
 
 /** cos and sin of every lobe at every angle, theta.length * TERMS. */
-function harmonics(theta: Float64Array): Float64Array {
+export function harmonics(theta: Float64Array): Float64Array {
   const out = new Float64Array(theta.length * TERMS);
   theta.forEach((angle, i) => {
     out[i * TERMS] = 1;
@@ -40,7 +40,7 @@ function harmonics(theta: Float64Array): Float64Array {
 }
 
 /** Coefficients, row by row, drawn out to a field. */
-function drawOut(coefficients: Float64Array, basis: Float64Array): Field {
+export function drawOut(coefficients: Float64Array, basis: Float64Array): Field {
   const rows = coefficients.length / TERMS;
   const columns = basis.length / TERMS;
   const terms = TERMS;

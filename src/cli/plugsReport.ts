@@ -1,6 +1,15 @@
 /** The circles and cylinders of a bore, as the report names them. */
 import * as v from 'valibot';
+import type { PlugGives } from '../bore/plugGive.ts';
 import type { Plug, Plugs, Section } from '../bore/types.ts';
+import { cylinderGives } from '../evaluate/cylinderGives.ts';
+import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
+import { cylinderHead, cylinderRows, cylinderWords } from '../figures/plugWords.ts';
+import type { Job, Units } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
+import { columns, wrapped } from './textLayout.ts';
+
+const Num = v.nullable(v.number());
 
 const Found = v.strictObject({
   /** Null where the readings show no centre. */
@@ -26,6 +35,9 @@ const Straight = v.strictObject({
   center: v.tuple([v.number(), v.number()]),
   lean: v.tuple([v.number(), v.number()]),
   diameter: v.number(),
+  /** Two standard deviations of the diameter, across: of all that is unknown, and of what the gauges see of it. */
+  giveOrTake: Num,
+  giveOrTakeSeen: Num,
   range: v.number(),
 });
 
@@ -34,7 +46,10 @@ export const Cylinders = v.strictObject({
   from: v.number(),
   to: v.number(),
   leastSquares: v.nullable(Straight),
-  minimumZone: v.nullable(Straight),
+  /** Its range's two standard deviations beside it, per side. */
+  minimumZone: v.nullable(
+    v.strictObject({ ...Straight.entries, rangeGiveOrTake: Num, rangeGiveOrTakeSeen: Num }),
+  ),
   maximumInscribed: v.nullable(Straight),
   minimumCircumscribed: v.nullable(Straight),
   /** Least squares; across at both ends. */
@@ -72,22 +87,44 @@ export function circlesReport(
   };
 }
 
-export function cylindersReport({
-  from,
-  to,
-  bore,
-  taper,
-}: Plugs): v.InferOutput<typeof Cylinders> | null {
+/** Works out how well they are known; null where there are none. */
+export type FindCylinders = (bore: BoreEvaluation, survey: SurveyEvaluation) => PlugGives | null;
+
+export function cylindersFinder(job: Job, memory: Memory, shop: Shop | null): FindCylinders {
+  return (bore, survey) => cylinderGives(job, { bore: bore.id, survey: survey.id }, memory, shop);
+}
+
+/** @param gives null: how well they are known is not told */
+export function cylindersReport(
+  { from, to, bore, taper }: Plugs,
+  gives: PlugGives | null,
+): v.InferOutput<typeof Cylinders> | null {
   if (bore === null) return null;
-  const straight = (plug: Plug | null) =>
-    plug && { ...placed(plug.axis), diameter: plug.diameter, range: plug.range };
+  const seen = gives?.seen ?? gives?.all;
+  const straight = (kind: 'average' | 'zone' | 'entering' | 'around') => {
+    const plug = bore[kind];
+    return (
+      plug && {
+        ...placed(plug.axis),
+        diameter: plug.diameter,
+        giveOrTake: orNull(gives?.all[kind]),
+        giveOrTakeSeen: orNull(seen?.[kind]),
+        range: plug.range,
+      }
+    );
+  };
+  const zone = straight('zone');
   return {
     from,
     to,
-    leastSquares: straight(bore.average),
-    minimumZone: straight(bore.zone),
-    maximumInscribed: straight(bore.entering),
-    minimumCircumscribed: straight(bore.around),
+    leastSquares: straight('average'),
+    minimumZone: zone && {
+      ...zone,
+      rangeGiveOrTake: orNull(gives?.all.range),
+      rangeGiveOrTakeSeen: orNull(seen?.range),
+    },
+    maximumInscribed: straight('entering'),
+    minimumCircumscribed: straight('around'),
     cone: taper && {
       ...placed(taper.axis),
       diameterFrom: taper.from,
@@ -95,6 +132,31 @@ export function cylindersReport({
       range: taper.range,
     },
   };
+}
+
+/** For people: one line each. */
+export function cylindersText(
+  { plugs, surface }: SurveyEvaluation,
+  gives: PlugGives | null,
+  units: Units,
+): string {
+  if (plugs === null || surface === null) return '';
+  const rows = cylinderRows(plugs, gives, units).map(({ name, means, across, give }) => [
+    name,
+    across,
+    give,
+    means,
+  ]);
+  if (rows.length === 0) return '';
+  const table = columns([['', 'across', 'give or take', ''], ...rows], (at) => at % 3 === 0);
+  return [
+    `${cylinderHead(plugs, units)}:\n${table}`,
+    ...cylinderWords(plugs, gives, surface.seenLobes, units).map((text) => wrapped(text)),
+  ].join('\n');
+}
+
+function orNull(value: number | undefined): number | null {
+  return value !== undefined && Number.isFinite(value) ? value : null;
 }
 
 function placed({ x, y, leanX, leanY }: Plug['axis']): {

@@ -26,7 +26,7 @@ import { matrix } from './matrix.ts';
 import type { FindOther } from './otherReport.ts';
 import { passesReport } from './passesReport.ts';
 import { type FindPin, pinReport } from './pinsReport.ts';
-import { circlesReport, cylindersReport } from './plugsReport.ts';
+import { circlesReport, cylindersReport, type FindCylinders } from './plugsReport.ts';
 import type { Report, SurveyReport } from './reportSchema.ts';
 import { smoothnessReport } from './smoothnessReport.ts';
 import { tradeOffReport } from './tradeOffReport.ts';
@@ -48,6 +48,7 @@ export interface Finders {
   readonly passes?: FindPasses;
   readonly buildUp?: FindBuildUp;
   readonly centres?: FindCentres;
+  readonly cylinders?: FindCylinders;
 }
 
 /** What is told of pins: of which job, and how their plan is worked out. */
@@ -108,7 +109,14 @@ function surveyReport(
   s: SurveyEvaluation,
   bore: BoreEvaluation,
   units: Units,
-  { other, buildUp, ways = () => NO_WAYS, passes = () => null, centres = () => null }: Finders,
+  {
+    other,
+    buildUp,
+    ways = () => NO_WAYS,
+    passes = () => null,
+    centres = () => null,
+    cylinders = () => null,
+  }: Finders,
 ): SurveyReport {
   const { surface, target, removal } = s;
   const grid = surface?.grid;
@@ -116,7 +124,7 @@ function surveyReport(
     name: s.name,
     status: s.status,
     sections: s.sections.map((section, i) => sectionReport(section, s.plugs?.sections[i])),
-    cylinders: s.plugs && cylindersReport(s.plugs),
+    cylinders: s.plugs && cylindersReport(s.plugs, cylinders(bore, s)),
     profile: s.profile && profileReport(s.profile),
     axis: s.axis && axisReport(s.axis),
     ovalTurn: s.ovalTurn && turnReport(s.ovalTurn),

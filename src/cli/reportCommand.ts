@@ -23,6 +23,7 @@ import { centresFinder } from './centresReport.ts';
 import { matrix } from './matrix.ts';
 import { otherFinder } from './otherReport.ts';
 import { pinFinder } from './pinsReport.ts';
+import { cylindersFinder } from './plugsReport.ts';
 import { readInput } from './readInput.ts';
 import { type Choice, chosen, chosenPins, reportOf } from './report.ts';
 import { reportText } from './reportText.ts';
@@ -46,6 +47,7 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
     other: otherFinder(job, memory, matrix, said.shop),
     buildUp: buildUpFinder(job, said.shop),
     centres: centresFinder(job, memory, said.shop),
+    cylinders: cylindersFinder(job, memory, said.shop),
     ways: waysFinder(job, said.shop),
     passes: (bore: BoreEvaluation, survey: SurveyEvaluation) =>
       passesOfSurvey(job, bore, survey, said.shop),
@@ -54,13 +56,10 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const out =
     options.json === true
       ? JSON.stringify(reportOf(evaluation, choice, finders, { job, find: pins }))
-      : reportText(
-          job,
-          { ...evaluation, ...told(evaluation, choice) },
-          said.shop,
-          finders.centres,
+      : reportText(job, { ...evaluation, ...told(evaluation, choice) }, said.shop, {
+          ...finders,
           pins,
-        );
+        });
   const fault = faultOf(evaluation, choice);
   return { out, fault: fault === null ? null : `${name}: ${fault}` };
 }

@@ -33,6 +33,7 @@ import { centresText } from './centresText.ts';
 import { passesText } from './passesReport.ts';
 import type { FindPin } from './pinsReport.ts';
 import { pinText } from './pinsText.ts';
+import { cylindersText, type FindCylinders } from './plugsReport.ts';
 import { columns, list, paragraphs, underlined, wrapped } from './textLayout.ts';
 import { waysText } from './waysText.ts';
 
@@ -41,20 +42,27 @@ const GRINDING =
   'Stop short, let it cool, and measure again: metal cannot be put back. The maker of the machine and local ' +
   'codes come first.';
 
+interface TextFinders {
+  /** What each rule for the centre costs. */
+  readonly centres?: FindCentres;
+  /** The plan of a pin. */
+  readonly pins?: FindPin;
+  /** How well the cylinders are known. */
+  readonly cylinders?: FindCylinders;
+}
+
 /**
  * @param shop what is at hand; null: nobody has said
- * @param centres works out what each rule for the centre costs; left out: none is told
- * @param pins works out the plan of a pin; left out: none is told
+ * @param finders work out what is told beside the evaluation; what is left out is not told
  */
 export function reportText(
   job: Job,
   evaluation: Evaluation,
   shop: Shop | null = null,
-  centres: FindCentres = () => null,
-  pins: FindPin = () => null,
+  { centres = () => null, pins = () => null, cylinders = () => null }: TextFinders = {},
 ): string {
   const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
-  const bores = evaluation.bores.map((bore) => boreText(bore, { job, shop, centres }));
+  const bores = evaluation.bores.map((bore) => boreText(bore, { job, shop, centres, cylinders }));
   const shafts = evaluation.parts
     .filter(({ kind }) => kind === 'pin')
     .map((pin) => pinText(job, pin, pins));
@@ -83,16 +91,18 @@ interface Of {
   readonly job: Job;
   readonly shop: Shop | null;
   readonly centres: FindCentres;
+  readonly cylinders: FindCylinders;
 }
 
 function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): string {
-  const { job, shop, centres } = of;
+  const { job, shop, centres, cylinders } = of;
   const { units } = job;
   const length = bore.facts.length.mm;
   const parts = [
     underlined(survey.name),
     sectionTable(survey, units),
     paragraphs(shapeSentences(survey, length, units).map((s) => s.before + s.figure + s.after)),
+    cylindersText(survey, cylinders(bore, survey), units),
     patternText(survey, bore, units),
     doubtText(survey, units),
     targetText(survey, units),

@@ -6,20 +6,16 @@ import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { axisSentences } from './axisWords.ts';
 import { nearClock, nearPair } from './nearClock.ts';
-import { plugSentences } from './plugWords.ts';
 import { type Sentence, said } from './sentence.ts';
 import { written } from './written.ts';
 
 export function shapeSentences(survey: SurveyEvaluation, length: number, units: Units): Sentence[] {
-  const { sections, profile, axis, ovalTurn, plugs } = survey;
+  const { sections, profile, axis, ovalTurn } = survey;
   return [
     ...roundSentences(sections, ovalTurn, hasEnoughClocks(survey), units),
     ...(profile === null ? [] : alongSentences(profile, meansGive(sections), length, units)),
     ...(axis === null ? [] : axisSentences(axis, length, units)),
     ...lobeSentences(sections, units),
-    ...(plugs === null
-      ? []
-      : plugSentences(plugs, Math.max(...sections.map((s) => s.give)), units)),
   ];
 }
 

@@ -7,6 +7,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { BuildUp } from '../evaluate/buildUp.ts';
 import type { Centres } from '../evaluate/centres.ts';
+import type { PlugGives } from '../evaluate/cylinderGives.ts';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
 import type { Passes } from '../evaluate/passes.ts';
 import type { PinPlan } from '../evaluate/pinTypes.ts';
@@ -35,6 +36,8 @@ export interface Asides {
   readonly sizes: { readonly asked: SurveyOf; readonly answer: TradeOff | null };
   /** What squeezing, shimming and welding come to. */
   readonly buildUp: { readonly asked: SurveyOf; readonly answer: BuildUp | null };
+  /** How well the cylinders through the whole depth are known. */
+  readonly cylinders: { readonly asked: SurveyOf; readonly answer: PlugGives | null };
   /** The ways of mending. */
   readonly ways: { readonly asked: SurveyOf; readonly answer: WaysEvaluation | null };
   /** The plan of a pin. */

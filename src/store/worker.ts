@@ -1,6 +1,7 @@
 /** The worker: evaluates the newest job it was sent, quickly at first, then to the end. */
 import { buildUpOf } from '../evaluate/buildUp.ts';
 import { centresOf } from '../evaluate/centres.ts';
+import { cylinderGives } from '../evaluate/cylinderGives.ts';
 import { evaluateOther } from '../evaluate/otherReading.ts';
 import { passesOf } from '../evaluate/passes.ts';
 import { pinPlanOf } from '../evaluate/pinPlan.ts';
@@ -51,6 +52,7 @@ const WORK: { readonly [K in Aside]: Work<K> } = {
   buildUp: buildUpOf,
   ways: waysAsked,
   centres: centresOf,
+  cylinders: cylinderGives,
   passes: passesOf,
   pin: pinPlanOf,
 };

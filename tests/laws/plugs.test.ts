@@ -1,8 +1,9 @@
 /** What enters a bore and what cleans it up, on surfaces whose answers are known by construction. */
 import { describe, expect, it } from 'vitest';
+import type { Gives } from '../../src/bore/plugGive.ts';
 import { plugs } from '../../src/bore/plugs.ts';
 import type { Section, WearSurface } from '../../src/bore/types.ts';
-import { plugSentences } from '../../src/figures/plugWords.ts';
+import { cylinderRows, cylinderWords } from '../../src/figures/plugWords.ts';
 
 const TURNS = 120;
 const LEVELS = 65;
@@ -92,7 +93,8 @@ describe('plugs', () => {
     expect(found.bore).toBeNull();
     expect(found.taper).toBeNull();
     expect(found.sections[0]!.entering!.diameter).toBeCloseTo(40, 9);
-    expect(plugSentences(found, 0.01, 'mm')).toEqual([]);
+    expect(cylinderRows(found, null, 'mm')).toEqual([]);
+    expect(cylinderWords(found, null, [], 'mm')).toEqual([]);
   });
 
   it('are said in the order a repairer asks', () => {
@@ -100,9 +102,25 @@ describe('plugs', () => {
       surfaceOf((theta) => 30 + 0.2 * Math.cos(2 * theta)),
       at(0, 80),
     );
-    const [sentence] = plugSentences(found, 0.01, 'mm');
-    expect(sentence!.figure).toBe('59.600 mm');
-    expect(sentence!.after).toContain('average round is 60.000 mm');
-    expect(sentence!.after).toContain('60.400 mm');
+    const all: Gives = { average: 0.02, zone: 0.03, entering: 0.2, around: 0.04, range: 0.05 };
+    const rows = cylinderRows(found, { all, seen: null }, 'mm');
+    expect(rows.map(({ name, across, give }) => [name, across, give])).toEqual([
+      ['biggest plug', '59.6', '0.2'],
+      ['average round', '60.00', '0.02'],
+      ['smallest clean-up', '60.40', '0.04'],
+      ['minimum zone', '60.00', '0.03'],
+    ]);
+    expect(cylinderRows(found, null, 'mm').map(({ give }) => give)).toEqual(['', '', '', '']);
+    // The zone of an oval of 0.2 per side is 0.4 wide.
+    expect(cylinderWords(found, { all, seen: null }, [1, 2, 3], 'mm')).toEqual([
+      expect.stringContaining('within 0.40 mm per side, give or take 0.05 mm'),
+    ]);
+    const seen = { ...all, entering: 0.03 };
+    expect(cylinderWords(found, { all, seen }, [2, 4], 'mm')[1]).toContain(
+      'Were there no bow along the bore and no three-lobed shape, the biggest plug would be known to 0.03 mm across.',
+    );
+    expect(cylinderWords(found, { all, seen }, [3], 'mm')[1]).toContain(
+      'no bow along the bore and no oval,',
+    );
   });
 });

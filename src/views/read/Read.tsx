@@ -12,6 +12,7 @@ import { JointTable } from './JointTable.tsx';
 import { Patterns } from './Patterns.tsx';
 import { SectionTable } from './SectionTable.tsx';
 
+const Cylinders = lazy(() => import('./Cylinders.tsx'));
 const WhatChanged = lazy(() => import('./WhatChanged.tsx'));
 
 export function Read({ bench }: { readonly bench: Bench }) {
@@ -45,6 +46,11 @@ function Shown({ bench }: { readonly bench: Worked }) {
       ))}
       {surveySeen.sections.length > 0 && (
         <SectionTable sections={surveySeen.sections} units={job.units} />
+      )}
+      {!outside && surveySeen.plugs?.bore && (
+        <Suspense fallback={null}>
+          <Cylinders bench={bench} plugs={surveySeen.plugs} />
+        </Suspense>
       )}
       {!outside && <Patterns survey={surveySeen} bore={boreSeen} units={job.units} />}
       <JointTable joint={joint} units={job.units} />
