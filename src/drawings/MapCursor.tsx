@@ -1,8 +1,10 @@
 import { type Palette, paletteOf, type Theme } from '../figures/colour.ts';
+import type { MapFigure } from '../figures/map.ts';
 import type { MapSheet } from '../figures/mapSheet.ts';
 import { LETTER, LETTERS, round } from './ink.ts';
 
 interface Props {
+  readonly map: Pick<MapFigure, 'clockTicks' | 'depthTicks'>;
   readonly sheet: MapSheet;
   readonly theme: Theme;
   /** px from the drawing's corner. */
@@ -15,9 +17,11 @@ interface Props {
 
 const SIZE = 12;
 const RING = 8;
+/** Height of a figure on a scale, px. */
+const CHIP = 18;
 
 /** The pointed-at place: a ring, lines to both scales, and its figures on them. */
-export function MapCursor({ sheet, theme, x, y, clock, depth }: Props) {
+export function MapCursor({ map, sheet, theme, x, y, clock, depth }: Props) {
   const palette = paletteOf(theme);
   const { ink, ground } = palette;
   const { frame } = sheet;
@@ -42,6 +46,7 @@ export function MapCursor({ sheet, theme, x, y, clock, depth }: Props) {
       <path d={d} stroke={ink} strokeWidth={1} fill="none" />
       <circle cx={round(x)} cy={round(y)} r={RING} fill="none" stroke={ground} strokeWidth={4} />
       <circle cx={round(x)} cy={round(y)} r={RING} fill="none" stroke={ink} strokeWidth={2} />
+      <style>{hidden({ map, sheet, x, y, clock })}</style>
       <Chip x={x} y={top + down + 14} text={clock} palette={palette} />
       <Chip x={left - 5 - chipWidth(depth) / 2} y={y} text={depth} palette={palette} />
     </svg>
@@ -50,6 +55,22 @@ export function MapCursor({ sheet, theme, x, y, clock, depth }: Props) {
 
 function chipWidth(text: string): number {
   return text.length * LETTER * SIZE + 8;
+}
+
+/** Figures of the scales that a chip would cover in part are not seen meanwhile: half a figure is none. */
+function hidden({ map, sheet, x, y, clock }: Omit<Props, 'theme' | 'depth'>): string {
+  const { left, top, scaleX, scaleY } = sheet.frame;
+  const hours = map.clockTicks.filter(
+    (tick) => Math.abs(left + tick.x * scaleX - x) < (chipWidth(tick.text) + chipWidth(clock)) / 2,
+  );
+  const depths = map.depthTicks.filter(
+    (tick) => Math.abs(top + tick.y * scaleY - y) < (CHIP + SIZE) / 2,
+  );
+  const names = [
+    ...hours.map((tick) => `c${round(tick.x)}`),
+    ...depths.map((tick) => `d${round(tick.y)}`),
+  ];
+  return names.map((name) => `.map-view [data-scale="${name}"]{visibility:hidden}`).join('');
 }
 
 interface ChipProps {
@@ -67,9 +88,9 @@ function Chip({ x, y, text, palette: { ink, ground } }: ChipProps) {
     <g>
       <rect
         x={round(x - wide / 2)}
-        y={round(y - 9)}
+        y={round(y - CHIP / 2)}
         width={round(wide)}
-        height={18}
+        height={CHIP}
         rx={4}
         fill={ink}
         stroke={ground}

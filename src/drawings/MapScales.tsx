@@ -27,7 +27,12 @@ export function MapScales({ map, frame, theme }: Props) {
       {thin(map.depthTicks, 15 / frame.scaleY, (tick) => tick.y).map(({ y, text }) => (
         <g key={text}>
           <path d={`M${left - 5} ${round(top + y * frame.scaleY)}h5`} stroke={palette.frame} />
-          <text x={left - 8} y={round(top + y * frame.scaleY + 4)} textAnchor="end">
+          <text
+            data-scale={`d${round(y)}`}
+            x={left - 8}
+            y={round(top + y * frame.scaleY + 4)}
+            textAnchor="end"
+          >
             {text}
           </text>
         </g>
@@ -39,7 +44,12 @@ export function MapScales({ map, frame, theme }: Props) {
             stroke={palette.frame}
           />
           {i % hours === 0 && (
-            <text x={round(left + x * frame.scaleX)} y={bottom + 18} textAnchor="middle">
+            <text
+              data-scale={`c${round(x)}`}
+              x={round(left + x * frame.scaleX)}
+              y={bottom + 18}
+              textAnchor="middle"
+            >
               {text}
             </text>
           )}

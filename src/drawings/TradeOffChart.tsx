@@ -25,6 +25,9 @@ export interface TradeOffFrame {
 }
 
 const DEEP = 62;
+/** Radius of the handle's knob, which sits on the axis, and how far below the axis the tops of its figures stand, px. */
+const KNOB = 13;
+const BELOW = 13;
 /** Left room for five letters of a scale. */
 const MARGIN = { letters: 3.5, right: 18 } as const;
 
@@ -36,7 +39,7 @@ export function tradeOffFrame(figure: TradeOffFigure, width: number, theme: Them
   const [left, right] = [MARGIN.letters * letters, width - MARGIN.right];
   const x = scaleLinear([figure.least, figure.greatest], [left, right]);
   const lanes = markLanes(figure, x, [0, width], letters * 0.52).map(({ lane }) => lane);
-  const height = axis + 2 * letters + 10 + (Math.max(-1, ...lanes) + 1) * (letters + 6);
+  const height = axis + 2 * letters + BELOW + 5 + (Math.max(-1, ...lanes) + 1) * (letters + 6);
   return { width, height, left, right, tops, deep: DEEP, axis, letters, x };
 }
 
@@ -101,7 +104,7 @@ interface PartProps {
 function Marks({ figure, frame, palette }: PartProps) {
   const { axis, letters, x, width, tops } = frame;
   const lanes = markLanes(figure, x, [0, width], letters * 0.52);
-  const foot = axis + letters + 8;
+  const foot = axis + letters + BELOW + 3;
   const yOf = (lane: number) => round(foot + (lane + 1) * (letters + 6));
   return (
     <g fontFamily={WORDS} fill={palette.inkSoft}>
@@ -193,7 +196,7 @@ function SizeAxis({ frame, palette }: Omit<PartProps, 'figure'>) {
       {ticks.map((tick) => (
         <g key={tick}>
           <path d={`M${round(x(tick))} ${axis}v5`} />
-          <text x={round(x(tick))} y={axis + letters + 5} textAnchor="middle" {...HALO}>
+          <text x={round(x(tick))} y={axis + letters + BELOW} textAnchor="middle" {...HALO}>
             {text(tick)}
           </text>
         </g>
@@ -241,7 +244,14 @@ export function TradeOffHandle({ figure, frame, theme, at }: Props & { readonly 
           />
         );
       })}
-      <circle cx={px} cy={axis} r={13} fill={palette.ink} stroke={palette.ground} strokeWidth={2} />
+      <circle
+        cx={px}
+        cy={axis}
+        r={KNOB}
+        fill={palette.ink}
+        stroke={palette.ground}
+        strokeWidth={2}
+      />
       <path
         d={`M${px - 3} ${axis - 5}l-5 5 5 5M${px + 3} ${axis - 5}l5 5 -5 5`}
         fill="none"

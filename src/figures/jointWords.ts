@@ -57,7 +57,7 @@ export function wearRows({ parts }: Joint, units: Units): JointRow[] {
         : cell({ ...worn.perSide, theta: worn.theta, z: worn.z }, units, !worn.oneSided);
     return {
       ...headOf(part),
-      cells: [most, cell(size.outOfRound, units), cell(size.taper, units)],
+      cells: [most, cell(size.outOfRound, units), taperCell(size.taper, units)],
     };
   });
 }
@@ -89,6 +89,13 @@ function cell({ mm, give, theta, z }: Figure, units: Units, pair = true): Cell {
 
 /** One compact machine's manual sets this share of the wall as the limit (published there); the maker's figure wins. */
 const WALL_LIMIT = 0.5;
+
+/** By how much one end is larger than the other, and which: where it is positive the size grows inward from face A. */
+function taperCell({ mm, give }: Figure, units: Units): Cell {
+  const found = cell({ mm: Math.abs(mm), give }, units);
+  const told = Number(found.figure) > 0;
+  return told ? { ...found, where: [mm < 0 ? 'larger at A' : 'larger at B'] } : found;
+}
 
 /** Play, wall, mirror, and what the table cannot show; one plain sentence or two each. */
 export function jointSentences(joint: Joint, units: Units): string[] {

@@ -51,6 +51,7 @@ describe('drawings, as text', () => {
     const drawings = [
       <MapCursor
         key="c"
+        map={map}
         sheet={mapSheet(map, 640, 400)}
         theme="light"
         x={300}

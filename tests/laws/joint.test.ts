@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { listSize, type PartSize } from '../../src/bore/partSize.ts';
 import { type Measured, playNow, wallLeft } from '../../src/bore/play.ts';
 import { evaluate } from '../../src/evaluate.ts';
-import { jointSentences, sizeRows } from '../../src/figures/jointWords.ts';
+import { jointSentences, sizeRows, wearRows } from '../../src/figures/jointWords.ts';
 import { addFeature } from '../../src/job/edits.ts';
 import { addMeasured } from '../../src/job/partEdits.ts';
 import type { Feature, Job } from '../../src/job/schema.ts';
@@ -48,6 +48,24 @@ const shaft =
     radius - (z > 10 && z < 50 ? w : 0) * Math.max(0, Math.cos(theta - at));
 
 const FIVE = (5 * Math.PI) / 6;
+
+it('a taper says which end is larger, without a sign', () => {
+  // 0.3 per side over 60 mm is 0.60 across, growing from face A or towards it.
+  const towards =
+    (sign: number): Shape =>
+    (_, z) =>
+      20 + sign * 0.3 * (z / LENGTH);
+  const cellOf = (sign: number) =>
+    wearRows(jointOf([part('bore', towards(sign), 7)]), 'mm')[0]!.cells[2]!;
+  for (const [sign, where] of [
+    [1, 'larger at B'],
+    [-1, 'larger at A'],
+  ] as const) {
+    const { figure, where: said } = cellOf(sign);
+    expect(Math.abs(Number(figure) - 0.6)).toBeLessThan(4 * NOISE);
+    expect(said).toEqual([where]);
+  }
+});
 
 describe('a pin that was measured', () => {
   // New 40.00; worn 0.20 on one side from 10 to 50 mm: least 40.00 - 0.20 = 39.80 across 5-11, at both ends 40.00.

@@ -56,6 +56,7 @@ export function MapView({ map, wall, sheet, theme, id }: Props) {
         {at !== null && cursor !== null && (
           <div className="map-over map-cursor">
             <MapCursor
+              map={map}
               sheet={sheet}
               theme={theme}
               x={at.x}
