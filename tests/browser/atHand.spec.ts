@@ -8,7 +8,7 @@ test('the next reading is sought with the gauges that are ticked, in every job a
   await visit(page);
   await startJob(page, OVAL_ALONG_2.ask);
   await typeReadings(page, OVAL_ALONG_2.rows);
-  const said = page.locator('.at-hand > span');
+  const said = page.locator('#measure .at-hand > span');
   await expect(said).toHaveText(
     'Gauges at hand: telescoping gauge and micrometer; dial indicator, swept.',
   );
@@ -43,7 +43,7 @@ test('a shop document dropped on the page counts, a gauge of its own can be put 
     Reflect.deleteProperty(window, 'showOpenFilePicker');
   });
   await visit(page);
-  const said = page.locator('.at-hand > span');
+  const said = page.locator('#measure .at-hand > span');
   const shop = (kind: string) =>
     JSON.stringify({
       format: 'roundhand-shop',
@@ -88,6 +88,6 @@ test.describe('with a finger', () => {
       expect(box.x + box.width).toBeLessThanOrEqual(390);
     }
     await labels.filter({ hasText: 'Dial bore gauge' }).tap();
-    await expect(page.locator('.at-hand > span')).toContainText('dial bore gauge');
+    await expect(page.locator('#measure .at-hand > span')).toContainText('dial bore gauge');
   });
 });
