@@ -132,10 +132,13 @@ function jointText({ joint, units }: Evaluation): string {
   if (parts.length + fresh.length < 2) return '';
   const sizes = sizeRows(joint, units);
   const wear = wearRows(joint, units);
-  const rows = sizes.map(({ name, of, cells }, i) => [
-    `${name} (${of})`,
-    ...[...cells, ...wear[i]!.cells].map(({ figure, give }) => `${figure} ${give}`.trim()),
-  ]);
+  const rows = sizes.map(({ name, of, cells }, i) => {
+    const all = [...cells, ...wear[i]!.cells];
+    // Of the taper, the last, it is said which end is larger; places of the others stand with the bore.
+    const ends = all.map((_, at) => (at === all.length - 1 ? all[at]!.where : []));
+    const told = all.map(({ figure, give }, at) => [`${figure} ${give}`.trim(), ...ends[at]!]);
+    return [`${name} (${of})`, ...told.map((parts) => parts.join(', '))];
+  });
   const all = [['', ...SIZE_HEADS, ...WEAR_HEADS], ...rows];
   const table = columns(all, (at) => at === 0);
   const sentences = jointSentences(joint, units);

@@ -153,7 +153,7 @@ function PanelView({ panel, diameters, frame, top, palette }: PanelProps) {
   const text = y.tickFormat(2);
   return (
     <g>
-      <text x={left} y={top - 8} fontFamily={WORDS} fontWeight={600} fill={palette.ink} {...HALO}>
+      <text x={left} y={top - 8} fontFamily={WORDS} fill={palette.ink} {...HALO}>
         {panel.title}
       </text>
       <g fill={palette.inkSoft} stroke={palette.frame}>
