@@ -74,19 +74,6 @@ export function condition(
   };
 }
 
-/**
- * The same posterior, had the readings departed from what was expected by other amounts: linear in them, about 0.
- *
- * @param y one a reading, mm; `surprise` is of no account
- */
-export function answering(p: Posterior, y: Float64Array): Posterior {
-  const { pressed } = p.design;
-  const half = solveLower(p.factor, pressed.count, pressValues(pressed, y).rows);
-  const pressedWeights = solveLowerTransposed(p.factor, pressed.count, half);
-  const weights = releaseWeights(pressed, y, pressedWeights, p.smoothness.noise);
-  return { ...p, base: 0, pressedWeights, weights };
-}
-
 /** All along the depth that a spot's shapes have is in the spot's table. */
 function ofSpot(spot: number): DepthShape {
   return { constant: 0, slope: 0, smooth: 0, local: 0, spot };

@@ -11,7 +11,8 @@ import { choleskyInPlace, solveLower, solveLowerTransposed } from '../num/choles
 import { type Design, design } from './design.ts';
 import { fieldAt } from './gate.ts';
 import { touches } from './instruments.ts';
-import { answering, condition, type Posterior } from './posterior.ts';
+import { condition, type Posterior } from './posterior.ts';
+import { pressValues, releaseWeights } from './pressed.ts';
 import { type GridSpread, gridSpread, meanOn, wearSurface } from './surface.ts';
 import type { Field, Grid, SetupPrior, Sighting, Smoothness, WearSurface } from './types.ts';
 
@@ -231,6 +232,19 @@ function tell(together: Together, smoothness: Smoothness, { radius }: Found): To
     factor,
     surprise,
   };
+}
+
+/**
+ * The same posterior, had the readings departed from what was expected by other amounts: linear in them, about 0.
+ *
+ * @param y one a reading, mm; `surprise` is of no account
+ */
+function answering(p: Posterior, y: Float64Array): Posterior {
+  const { pressed } = p.design;
+  const half = solveLower(p.factor, pressed.count, pressValues(pressed, y).rows);
+  const pressedWeights = solveLowerTransposed(p.factor, pressed.count, half);
+  const weights = releaseWeights(pressed, y, pressedWeights, p.smoothness.noise);
+  return { ...p, base: 0, pressedWeights, weights };
 }
 
 /** The posterior of the readings less what the unknowns answer. */

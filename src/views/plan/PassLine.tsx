@@ -1,15 +1,11 @@
 /** One pass: its title always, and once chosen its map, its zones, its gate and its page. */
-import { useId, useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import type { Pass } from '../../bore/passTypes.ts';
-import { FlatMap } from '../../drawings/FlatMap.tsx';
-import { mapFrame } from '../../figures/mapFrame.ts';
 import { passMap } from '../../figures/passMap.ts';
 import { GATE, gateLines, passAmount, passConditions, passZone } from '../../figures/passWords.ts';
-import { useTheme } from '../../store/theme.ts';
-import { Grown } from '../parts/Grown.tsx';
 import { PrintOn } from '../parts/PrintOn.tsx';
 import { Words } from '../parts/Words.tsx';
-import { useSize } from '../useSize.ts';
+import { MapFigure } from './MapFigure.tsx';
 import { PassPage } from './PassPage.tsx';
 import type { Worked } from './worked.ts';
 
@@ -79,29 +75,16 @@ function Whole({ bench, pass, number }: Pick<Props, 'bench' | 'pass' | 'number'>
   );
 }
 
-const MAP_HEIGHT = 190;
-
 function PassMap({ bench, pass }: Pick<Props, 'bench' | 'pass'>) {
   const { job, boreSeen, surveySeen } = bench;
-  const theme = useTheme((state) => state.shown);
-  const root = useRef<HTMLElement>(null);
-  const { width } = useSize(root);
-  const id = useId();
   const map = useMemo(
     () => passMap(surveySeen, boreSeen.facts, pass, job.units),
     [surveySeen, boreSeen, pass, job.units],
   );
   return (
-    <figure className="pass-map" ref={root} style={{ minHeight: MAP_HEIGHT }}>
-      {map !== null && width > 0 && (
-        <Grown theme={theme} width={width} height={mapFrame(map, width, MAP_HEIGHT).height}>
-          {(w, h) => <FlatMap map={map} frame={mapFrame(map, w, h)} theme={theme} id={id} />}
-        </Grown>
-      )}
-      <figcaption className="soft">
-        What this pass takes off, per side, {job.units === 'in' ? 'in thou' : 'in 0.01 mm'}; seen
-        from face A, rim on top. Marks: the places of the gate.
-      </figcaption>
-    </figure>
+    <MapFigure map={map}>
+      What this pass takes off, per side, {job.units === 'in' ? 'in thou' : 'in 0.01 mm'}; seen from
+      face A, rim on top. Marks: the places of the gate.
+    </MapFigure>
   );
 }
