@@ -42,9 +42,7 @@ export function outcome(work: Work, known: SeatKnown): WayOutcome {
   const { name, target, axis, bushing, outside, tool } = work;
   const ground = tool !== 'none';
   const off = ground ? metalOff(work, wall) : NO_METAL;
-  const deviation = work.deviation.slice();
-  if (ground) toTheTarget(deviation, wall.places);
-  const measuredAnew = isMeasuredAnew(name);
+  const { deviation, measuredAnew } = finished(work, wall.places);
   const seen = seating(wall, work.deviation, sd, { target, bushing: outside, pressFit: 0 });
   return {
     name,
@@ -64,6 +62,20 @@ export function outcome(work: Work, known: SeatKnown): WayOutcome {
     squeeze: work.squeeze ?? null,
     deviation,
   };
+}
+
+/** The wall once a way is done: its size, axis and what sits in it, as in `WayOutcome`. */
+export interface WallAfter
+  extends Pick<WayOutcome, 'name' | 'target' | 'axis' | 'bushing' | 'outside' | 'deviation'> {
+  /** After heat or weld: nothing is known of how well. */
+  readonly measuredAnew: boolean;
+}
+
+export function finished(work: Work, places: Uint8Array): WallAfter {
+  const { name, target, axis, bushing, outside, tool } = work;
+  const deviation = work.deviation.slice();
+  if (tool !== 'none') toTheTarget(deviation, places);
+  return { name, target, axis, bushing, outside, deviation, measuredAnew: isMeasuredAnew(name) };
 }
 
 /** Takes off what stands proud on the seats; `max` keeps NaN. */

@@ -5,8 +5,15 @@ import { type Keepout, metalVolume, SEATED, type Span } from './removal.ts';
 import { type SeatPlaces, seatPlaces } from './seating.ts';
 import { deviationFrom } from './target.ts';
 import type { Axis, Field, WearSurface } from './types.ts';
-import { metal, outcome, type SeatKnown, type Work } from './wayOutcome.ts';
-import type { WayFigures, WayOutcome } from './wayTypes.ts';
+import {
+  finished,
+  metal,
+  outcome,
+  type SeatKnown,
+  type WallAfter,
+  type Work,
+} from './wayOutcome.ts';
+import { WAY_NAMES, type WayFigures, type WayName, type WayOutcome } from './wayTypes.ts';
 
 /** A squeeze as it is planned: `SqueezePlan`'s rows, and its heats. */
 export interface SqueezeAim {
@@ -60,27 +67,32 @@ export interface Ways {
 }
 
 export function waysOf(asked: WaysAsked): Ways {
-  const { surface, seats, keepouts } = asked;
-  const wall = seatPlaces(surface, seats, keepouts);
-  const start: Start = {
-    asked,
-    wall,
-    length: seatLength(asked),
-    about: deviationFrom(surface, 0, asked.axis),
-    clean: deviationFrom(surface, 0, asked.cleanUp.axis),
-  };
-  const works = [
-    ground(start),
-    squeeze(start),
-    shim(start),
-    oversize(start),
-    sleeve(start),
-    weld(start),
-    leave(start),
-  ];
+  const start = startOf(asked);
+  const known = { ...asked, wall: start.wall };
   return {
     toFill: toFill(asked),
-    outcomes: works.flatMap((work) => (work === null ? [] : [outcome(work, { ...asked, wall })])),
+    outcomes: WAY_NAMES.flatMap((name) => {
+      const work = WORKS[name](start);
+      return work === null ? [] : [outcome(work, known)];
+    }),
+  };
+}
+
+/** The wall as one way leaves it, without its passes; null where that way has nothing to do here. */
+export function wallAfter(asked: WaysAsked, name: WayName): WallAfter | null {
+  const start = startOf(asked);
+  const work = WORKS[name](start);
+  return work && finished(work, start.wall.places);
+}
+
+function startOf(asked: WaysAsked): Start {
+  const { surface, seats, keepouts, axis, cleanUp } = asked;
+  return {
+    asked,
+    wall: seatPlaces(surface, seats, keepouts),
+    length: seatLength(asked),
+    about: deviationFrom(surface, 0, axis),
+    clean: deviationFrom(surface, 0, cleanUp.axis),
   };
 }
 
@@ -93,6 +105,16 @@ interface Start {
   readonly about: Field;
   readonly clean: Field;
 }
+
+const WORKS: Readonly<Record<WayName, (start: Start) => Work | null>> = {
+  grind: ground,
+  squeeze,
+  shim,
+  oversize,
+  sleeve,
+  weld,
+  leave,
+};
 
 /** The bushing at hand, or one made to suit the target. */
 function bushingFor({

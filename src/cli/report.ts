@@ -21,6 +21,7 @@ import type { Job, Units } from '../job/schema.ts';
 import type { TemperatureFacts } from '../job/temperature.ts';
 import type { FindBuildUp } from './buildUpReport.ts';
 import { centresReport, type FindCentres } from './centresReport.ts';
+import type { FindFit } from './fitReport.ts';
 import { jointReport, patternsReport } from './jointReport.ts';
 import { matrix } from './matrix.ts';
 import type { FindOther } from './otherReport.ts';
@@ -47,6 +48,7 @@ export interface Finders {
   readonly ways?: FindWays;
   readonly passes?: FindPasses;
   readonly buildUp?: FindBuildUp;
+  readonly fit?: FindFit;
   readonly centres?: FindCentres;
   readonly cylinders?: FindCylinders;
 }
@@ -112,6 +114,7 @@ function surveyReport(
   {
     other,
     buildUp,
+    fit: fitted = () => null,
     ways = () => NO_WAYS,
     passes = () => null,
     centres = () => null,
@@ -164,7 +167,7 @@ function surveyReport(
     buildUp: buildUp?.(bore, s) ?? null,
     ...ways(bore, s),
     ...passesReport(passes(bore, s), s, bore, units, matrix),
-    fit: null,
+    fit: fitted(bore, s),
     notes: [...s.notes, ...temperatureRemarks(s.temperature, units)].map(remark),
   };
 }

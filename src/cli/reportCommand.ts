@@ -20,6 +20,7 @@ import type { Shop } from '../job/shop.ts';
 import { lengthMm } from '../job/units.ts';
 import { buildUpFinder } from './buildUpReport.ts';
 import { centresFinder } from './centresReport.ts';
+import { fitFinder } from './fitReport.ts';
 import { matrix } from './matrix.ts';
 import { otherFinder } from './otherReport.ts';
 import { pinFinder } from './pinsReport.ts';
@@ -46,6 +47,7 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const finders = {
     other: otherFinder(job, memory, matrix, said.shop),
     buildUp: buildUpFinder(job, said.shop),
+    fit: fitFinder(job, said.shop),
     centres: centresFinder(job, memory, said.shop),
     cylinders: cylindersFinder(job, memory, said.shop),
     ways: waysFinder(job, said.shop),

@@ -7,6 +7,7 @@
 import * as v from 'valibot';
 import { BuildUpSchema } from './buildUpReport.ts';
 import { CentresSchema, RuleSchema } from './centresReport.ts';
+import { FitSchema } from './fitReport.ts';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { GrindingSchema, PassSchema } from './passesReport.ts';
@@ -266,7 +267,8 @@ const Survey = v.strictObject({
   passes: v.array(PassSchema),
   /** What the passes are ground with, what they leave, and what the pass before took off; null without a target. */
   grinding: v.nullable(GrindingSchema),
-  fit: v.null(),
+  /** Null without a target. */
+  fit: v.nullable(FitSchema),
   notes: v.array(Remark),
 });
 

@@ -30,6 +30,7 @@ import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
 import { buildUpParts } from './buildUpText.ts';
 import type { FindCentres } from './centresReport.ts';
 import { centresText } from './centresText.ts';
+import { fitParts } from './fitText.ts';
 import { passesText } from './passesReport.ts';
 import type { FindPin } from './pinsReport.ts';
 import { pinText } from './pinsText.ts';
@@ -113,7 +114,9 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): str
     ...passesText(passesOfSurvey(job, bore, survey, shop), survey, bore, units).map(
       ({ title, lines }) => [wrapped(title), list(lines)].filter((part) => part !== '').join('\n'),
     ),
-    ...buildUpParts(job, bore, survey, shop).map(({ head, lines }) => `${head}:\n${list(lines)}`),
+    ...[...buildUpParts(job, bore, survey, shop), ...fitParts(job, bore, survey, shop)].map(
+      ({ head, lines }) => `${head}:\n${list(lines)}`,
+    ),
     list(
       [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),
     ),

@@ -4,7 +4,7 @@ import type { Range } from '../assembly/springback.ts';
 import { needOf } from '../assembly/squeeze.ts';
 import { type Advice, advise, type Gates, type WayRules } from '../bore/advice.ts';
 import type { CleanUp } from '../bore/cleanUp.ts';
-import { type ShimAim, type SqueezeAim, type Ways, waysOf } from '../bore/ways.ts';
+import { type ShimAim, type SqueezeAim, type Ways, type WaysAsked, waysOf } from '../bore/ways.ts';
 import type { WayFigures, WayName, WayOutcome } from '../bore/wayTypes.ts';
 import { type BoreEvaluation, evaluate, type Memory, type SurveyEvaluation } from '../evaluate.ts';
 import type { MendingFacts } from '../job/mendingFacts.ts';
@@ -67,31 +67,14 @@ export function waysOfSurvey(
 ): WaysEvaluation | null {
   const aimed = aimedAt(job, bore, survey, shop);
   if (aimed === null) return null;
-  const { surface, target, removal, feature, cleanUp, facts } = aimed;
-  const { seats, keepouts, bushingOutside, pressFit, bossOutside } = bore.facts;
+  const { feature, cleanUp } = aimed;
   const { decisions } = feature;
-  const figures = wayFigures(decisions, job.units, facts, perHeat(aimed));
-  const ways = waysOf({
-    surface,
-    sd: removal.sd,
-    seats,
-    keepouts,
-    target: target.diameter,
-    axis: target.axis,
-    bushing: bushingOutside.mm,
-    pressFit: pressFit.mm,
-    bossOutside: bossOutside.mm,
-    figures,
-    cleanUp,
-    squeeze: squeezeAim(aimed),
-    shims: shimAim(aimed),
-    standing:
-      isPlanned(survey) && !isOwnSize(decisions)
-        ? standingOf({ job, feature, bore, shop }, survey).wall
-        : null,
-    bare: bareOf(surface, bore.facts),
-    grinder: (diameter) => grinderOf(toolFacts(decisions, shop, diameter, job.units)),
-  });
+  const asked = waysMatter(job, aimed, shop);
+  const standing =
+    isPlanned(survey) && !isOwnSize(decisions)
+      ? standingOf({ job, feature, bore, shop }, survey).wall
+      : null;
+  const ways = waysOf({ ...asked, standing });
   const rules = wayRules(decisions, job.units);
   const work = hotWork(job.safety);
   const stops = [
@@ -105,10 +88,35 @@ export function waysOfSurvey(
     advice: advise(ways.outcomes, rules, gates),
     stops,
     asks: work.asks,
-    figures,
+    figures: asked.figures,
     rules,
     needs: needsOf(ways.outcomes, shop),
-    bushingKnown: bushingOutside.mm > 0,
+    bushingKnown: bore.facts.bushingOutside.mm > 0,
+  };
+}
+
+/** What the ways are worked out of, before anything is said of what stands from earlier surveys. */
+export function waysMatter(job: Job, aimed: Aimed, shop: Shop | null): WaysAsked {
+  const { surface, target, removal, feature, cleanUp, facts, bore } = aimed;
+  const { seats, keepouts, bushingOutside, pressFit, bossOutside } = bore.facts;
+  const { decisions } = feature;
+  return {
+    surface,
+    sd: removal.sd,
+    seats,
+    keepouts,
+    target: target.diameter,
+    axis: target.axis,
+    bushing: bushingOutside.mm,
+    pressFit: pressFit.mm,
+    bossOutside: bossOutside.mm,
+    figures: wayFigures(decisions, job.units, facts, perHeat(aimed)),
+    cleanUp,
+    squeeze: squeezeAim(aimed),
+    shims: shimAim(aimed),
+    standing: null,
+    bare: bareOf(surface, bore.facts),
+    grinder: (diameter) => grinderOf(toolFacts(decisions, shop, diameter, job.units)),
   };
 }
 

@@ -37,6 +37,7 @@ import { lengthMm } from './units.ts';
 export * from './centreEdits.ts';
 export type { Tried } from './change.ts';
 export * from './featureEdits.ts';
+export * from './fitEdits.ts';
 export * from './mendingEdits.ts';
 export { pasteBlock } from './paste.ts';
 export * from './pinEdits.ts';

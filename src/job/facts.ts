@@ -129,7 +129,7 @@ function seatsOf(feature: Feature, length: number): Span[] {
 }
 
 /** From the face, or where the seat says, to where it says, or as long as the bushing is, or to the bottom. */
-function seatOf(bushing: Bushing, length: number): Span {
+export function seatOf(bushing: Bushing, length: number): Span {
   const { face, from, to, standOut } = bushing.seat;
   const start = knownOr(lengthMm(from), 0);
   const far = knownOr(length, Number.POSITIVE_INFINITY);

@@ -5,6 +5,7 @@
  * `units.ts`, when a job is evaluated. Nothing computed is stored, except what was issued to the bench.
  */
 import * as v from 'valibot';
+import { FitFigures } from './fitSchema.ts';
 import { Shim, Squeeze, Weld } from './mendingSchema.ts';
 import { Land, OfPin } from './pinSchema.ts';
 import { Face, Id, MOST, Name, Typed, text } from './typed.ts';
@@ -260,6 +261,8 @@ export const Decisions = v.strictObject({
   weld: v.optional(Weld),
   /** Of a pin or shaft. Its finished size is `target`. */
   pin: v.optional(OfPin),
+  /** Of the fit of a bore's bushings. */
+  fit: v.optional(FitFigures),
 });
 export type Decisions = v.InferOutput<typeof Decisions>;
 

@@ -9,7 +9,7 @@ export interface Turn {
   readonly azimuth: number;
   readonly elevation: number;
 }
-export type SectionName = 'measure' | 'read' | 'plan' | 'show';
+export type SectionName = 'measure' | 'read' | 'plan' | 'fit' | 'show';
 /** What can be laid over the drawing. */
 export type Overlay =
   | 'readings'

@@ -2,6 +2,7 @@
 import { buildUpOf } from '../evaluate/buildUp.ts';
 import { centresOf } from '../evaluate/centres.ts';
 import { cylinderGives } from '../evaluate/cylinderGives.ts';
+import { fitAsked } from '../evaluate/fit.ts';
 import { evaluateOther } from '../evaluate/otherReading.ts';
 import { passesOf } from '../evaluate/passes.ts';
 import { pinPlanOf } from '../evaluate/pinPlan.ts';
@@ -53,6 +54,7 @@ const WORK: { readonly [K in Aside]: Work<K> } = {
   ways: waysAsked,
   centres: centresOf,
   cylinders: cylinderGives,
+  fit: fitAsked,
   passes: passesOf,
   pin: pinPlanOf,
 };

@@ -2,6 +2,7 @@
 import { memo, useEffect } from 'react';
 import type { Bench } from '../store/bench.ts';
 import { useRested } from '../store/useRested.ts';
+import { Fit } from './fit/Fit.tsx';
 import { Plan } from './plan/Plan.tsx';
 import { Read } from './read/Read.tsx';
 import { Show } from './show/Show.tsx';
@@ -13,6 +14,7 @@ interface AnswersProps {
 }
 
 const Told = memo(Read);
+const Fitted = memo(Fit);
 const Shown = memo(Show);
 
 export const Answers = memo(function Answers({ bench, onThere }: AnswersProps) {
@@ -25,6 +27,9 @@ export const Answers = memo(function Answers({ bench, onThere }: AnswersProps) {
       </section>
       <section id="plan" data-section="plan" aria-labelledby="plan-head">
         <Plan bench={bench} />
+      </section>
+      <section id="fit" data-section="fit" aria-labelledby="fit-head">
+        <Fitted bench={rested} />
       </section>
       <section id="show" data-section="show" aria-labelledby="show-head">
         <Shown bench={rested} />

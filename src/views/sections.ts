@@ -5,5 +5,6 @@ export const SECTIONS: readonly { readonly name: SectionName; readonly title: st
   { name: 'measure', title: 'Measure' },
   { name: 'read', title: 'Read' },
   { name: 'plan', title: 'Plan' },
+  { name: 'fit', title: 'Fit' },
   { name: 'show', title: 'Show' },
 ];

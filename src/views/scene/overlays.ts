@@ -18,6 +18,7 @@ const BY_SECTION: Readonly<Record<Session['section'], readonly Overlay[]>> = {
   measure: ['readings'],
   read: ['readings', 'zones'],
   plan: ['target', 'metal-off', 'zones'],
+  fit: ['bushing', 'low'],
   show: [],
 };
 

@@ -1,0 +1,51 @@
+/** The fit of each bushing, as the report names it. Lengths in mm, clocks in degrees; not known is null. */
+import * as v from 'valibot';
+import { type BushingFit, fitOfSurvey } from '../evaluate/fit.ts';
+import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import type { Job } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
+import { orNull } from './heatReport.ts';
+
+const Num = v.nullable(v.number());
+
+const BushingSchema = v.strictObject({
+  name: v.string(),
+  /** As measured, or made to suit the target. */
+  from: v.picklist(['measured', 'made']),
+  outside: Num,
+  inside: Num,
+  length: Num,
+  seat: v.strictObject({ from: v.number(), to: Num }),
+});
+
+export const FitSchema = v.strictObject({
+  /** The bore that it goes into: as the way of mending is to leave it, or as measured. */
+  wall: v.picklist(['planned', 'measured']),
+  way: v.string(),
+  bushings: v.array(BushingSchema),
+});
+export type FitReport = v.InferOutput<typeof FitSchema>;
+
+/** Works out the fit of one survey; null where it has no target. */
+export type FindFit = (bore: BoreEvaluation, survey: SurveyEvaluation) => FitReport | null;
+
+export function fitFinder(job: Job, shop: Shop | null): FindFit {
+  return (bore, survey) => {
+    const found = fitOfSurvey(job, bore, survey, shop);
+    const wall = found?.bushings[0]?.seated.wall;
+    if (found == null || wall === undefined) return null;
+    return { wall: wall.kind, way: wall.way, bushings: found.bushings.map(bushingReport) };
+  };
+}
+
+function bushingReport({ seated }: BushingFit): FitReport['bushings'][number] {
+  const { name, from, outside, inside, length, seat } = seated;
+  return {
+    name,
+    from,
+    outside: orNull(outside),
+    inside: orNull(inside),
+    length: orNull(length),
+    seat: { from: seat.from, to: orNull(seat.to) },
+  };
+}

@@ -1,0 +1,37 @@
+/** Whether the bushings of one bore go in, hold, and let the pin turn: worked out on demand, from one survey. */
+import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
+import type { Job } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
+import { fitMatter, type Seated, seatedOf } from './fit/seated.ts';
+import { type SurveyOf, surveyOf } from './surveyOf.ts';
+
+/** One bushing in its bore. */
+export interface BushingFit {
+  readonly seated: Seated;
+}
+
+export interface FitFound {
+  readonly bushings: readonly BushingFit[];
+}
+
+/** @returns null where the job holds no such survey, or it has no target or no seat */
+export function fitAsked(
+  job: Job,
+  asked: SurveyOf,
+  memory: Memory,
+  shop: Shop | null = null,
+): FitFound | null {
+  const found = surveyOf(job, asked, memory, shop);
+  return found && fitOfSurvey(job, found.of, found.one, shop);
+}
+
+export function fitOfSurvey(
+  job: Job,
+  bore: BoreEvaluation,
+  survey: SurveyEvaluation,
+  shop: Shop | null,
+): FitFound | null {
+  const matter = fitMatter(job, bore, survey, shop);
+  if (matter === null) return null;
+  return { bushings: seatedOf(matter).map((seated) => ({ seated })) };
+}

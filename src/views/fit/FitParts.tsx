@@ -1,0 +1,68 @@
+/** The parts of the fit, bushing by bushing. */
+import { useEffect } from 'react';
+import { fitHead } from '../../figures/fitWords.ts';
+import { setFit } from '../../job/edits.ts';
+import { useFit, wantFit } from '../../store/fit.ts';
+import { useEvaluation } from '../../store/useEvaluation.ts';
+import { useJob } from '../../store/useJob.ts';
+import { useShop } from '../../store/useShop.ts';
+import type { Worked } from '../plan/worked.ts';
+
+export default function FitParts({ bench }: { readonly bench: Worked }) {
+  const { job, bore, survey } = bench;
+  const settled = useEvaluation((state) => state.settled && state.of === job);
+  const shop = useShop((state) => state.shop);
+  // What the shop has decides about shims and so about the wall.
+  useEffect(() => {
+    if (settled) wantFit({ job, bore: bore.id, survey: survey.id });
+  }, [settled, job, bore.id, survey.id, shop]);
+  const { of, shown } = useFit();
+  const mine = of?.job.id === job.id && of.bore === bore.id && of.survey === survey.id;
+  const found = mine ? shown : null;
+  return (
+    <>
+      <WallChoice bench={bench} />
+      {found === null ? (
+        <p className="soft">Working it out…</p>
+      ) : (
+        found.bushings.map((one) => (
+          <section key={one.seated.id}>
+            <h3>{one.seated.name}</h3>
+            <p>{fitHead(one.seated, job.units)}</p>
+          </section>
+        ))
+      )}
+    </>
+  );
+}
+
+/** Which wall is judged: as it will be, or as it is. */
+function WallChoice({ bench: { bore } }: { readonly bench: Worked }) {
+  const edit = useJob((state) => state.edit);
+  const wall = bore.decisions.fit?.wall ?? 'planned';
+  const choose = (one: 'planned' | 'measured') =>
+    edit((now) => setFit(now, bore.id, 'wall', one === 'planned' ? undefined : one));
+  return (
+    <fieldset className="answers">
+      <legend>The bore that the bushing goes into</legend>
+      <label>
+        <input
+          type="radio"
+          name="fit-wall"
+          checked={wall === 'planned'}
+          onChange={() => choose('planned')}
+        />
+        as the plan is to leave it
+      </label>
+      <label>
+        <input
+          type="radio"
+          name="fit-wall"
+          checked={wall === 'measured'}
+          onChange={() => choose('measured')}
+        />
+        as it is measured here
+      </label>
+    </fieldset>
+  );
+}
