@@ -95,8 +95,12 @@ export function waysOfSurvey(
   };
 }
 
-/** What the ways are worked out of, before anything is said of what stands from earlier surveys. */
-export function waysMatter(job: Job, aimed: Aimed, shop: Shop | null): WaysAsked {
+/**
+ * What the ways are worked out of, before anything is said of what stands from earlier surveys.
+ *
+ * @param only left out: for all of them
+ */
+export function waysMatter(job: Job, aimed: Aimed, shop: Shop | null, only?: WayName): WaysAsked {
   const { surface, target, removal, feature, cleanUp, facts, bore } = aimed;
   const { seats, keepouts, bushingOutside, pressFit, bossOutside } = bore.facts;
   const { decisions } = feature;
@@ -112,8 +116,8 @@ export function waysMatter(job: Job, aimed: Aimed, shop: Shop | null): WaysAsked
     bossOutside: bossOutside.mm,
     figures: wayFigures(decisions, job.units, facts, perHeat(aimed)),
     cleanUp,
-    squeeze: squeezeAim(aimed),
-    shims: shimAim(aimed),
+    squeeze: only === undefined || only === 'squeeze' ? squeezeAim(aimed) : null,
+    shims: only === undefined || only === 'shim' ? shimAim(aimed) : null,
     standing: null,
     bare: bareOf(surface, bore.facts),
     grinder: (diameter) => grinderOf(toolFacts(decisions, shop, diameter, job.units)),

@@ -126,13 +126,12 @@ function isMade({ decisions: { way } }: Feature, own: number): boolean {
   return !(own > 0) || way === 'oversize';
 }
 
-/** Nobody has said: the bore is ground to the target. */
+/** Nobody has said: the bore is ground to the target. A way that has nothing to do here leaves what grinding leaves. */
 function afterOf({ feature, job, shop, ...aimed }: FitMatter): WallAfter {
   const { way, fit } = feature.decisions;
-  const asked = waysMatter(job, { ...aimed, feature }, shop);
   const measured = fit?.wall === 'measured';
   const wanted = measured ? 'leave' : way === undefined || way === 'undecided' ? 'grind' : way;
-  // A way that has nothing to do here leaves what grinding leaves.
+  const asked = waysMatter(job, { ...aimed, feature }, shop, wanted);
   return wallAfter(asked, wanted) ?? wallAfter(asked, 'grind')!;
 }
 
