@@ -56,6 +56,13 @@ const METALS: readonly (Metal & { readonly words: RegExp })[] = [
     sd: 0.5e-6,
     words: /alloy steel|chrome|\b4140\b|\b4340\b/,
   },
+  {
+    // Between 11.5 and 12.5: 52100.
+    name: 'hardened bearing steel',
+    expansion: 12e-6,
+    sd: 0.5e-6,
+    words: /hardened|bearing steel|\b52100\b|\b100cr6\b/,
+  },
   { ...STEEL, words: /steel|\b1018\b|\b1020\b|\b1040\b|\b1045\b/ },
   {
     name: 'ductile iron',
