@@ -81,7 +81,7 @@ describe('ISO 286', () => {
       const it8 = um(toleranceOf(to, 8));
       if (to <= 50) expect(lower('s') - it8).toBeGreaterThanOrEqual(1);
       if (to <= 50) expect(lower('s') - it8).toBeLessThanOrEqual(4);
-      // 3 µm is what the tables' rounding comes to, as stated beside them.
+      // 3 µm is what the tables’ rounding comes to.
       if (to > 50) expect(Math.abs(lower('s') - it7 - 0.4 * mean)).toBeLessThanOrEqual(3);
       expect(Math.abs(lower('u') - it7 - mean)).toBeLessThanOrEqual(3);
       expect(lower('p') - it7).toBeGreaterThanOrEqual(0);
