@@ -67,6 +67,8 @@ export function outcome(work: Work, known: SeatKnown): WayOutcome {
 /** The wall once a way is done: its size, axis and what sits in it, as in `WayOutcome`. */
 export interface WallAfter
   extends Pick<WayOutcome, 'name' | 'target' | 'axis' | 'bushing' | 'outside' | 'deviation'> {
+  /** As `deviation`, before anything is ground: what the give-or-take is laid on. */
+  readonly before: Field;
   /** After heat or weld: nothing is known of how well. */
   readonly measuredAnew: boolean;
 }
@@ -75,7 +77,8 @@ export function finished(work: Work, places: Uint8Array): WallAfter {
   const { name, target, axis, bushing, outside, tool } = work;
   const deviation = work.deviation.slice();
   if (tool !== 'none') toTheTarget(deviation, places);
-  return { name, target, axis, bushing, outside, deviation, measuredAnew: isMeasuredAnew(name) };
+  const round = { target, axis, bushing, outside };
+  return { name, ...round, deviation, before: work.deviation, measuredAnew: isMeasuredAnew(name) };
 }
 
 /** Takes off what stands proud on the seats; `max` keeps NaN. */
@@ -124,14 +127,20 @@ function metalOff({ surface, deviation }: Work, { places }: SeatPlaces): Metal {
   return metal(metalVolume(surface, proud), greatest);
 }
 
-function seatedShare({ hand }: Seating, measuredAnew: boolean): WayOutcome['seated'] {
+/** The seat that is held, of a bushing whose size is known. */
+export function seatedShare({ hand }: Seating, measuredAnew: boolean): WayOutcome['seated'] {
   const none = Number.NaN;
   const { likely, least, most } = hand ?? { likely: none, least: none, most: none };
   return measuredAnew ? { likely, least: none, most: none } : { likely, least, most };
 }
 
-/** @param sd null: the bore is measured anew before, and nothing is known of how well */
-function pressFits(
+/**
+ * Least, mean and greatest local press fit, across, over the seat.
+ *
+ * @param deviation per side, of the finished wall; the bushing stands `tight` over a wall of 0, across
+ * @param sd null: the bore is measured anew before, and nothing is known of how well
+ */
+export function pressFits(
   { grid, places, shares }: SeatPlaces,
   deviation: Field,
   tight: number,

@@ -2,9 +2,10 @@
 import * as v from 'valibot';
 import { type BushingFit, fitOfSurvey } from '../evaluate/fit.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
-import type { Job } from '../job/schema.ts';
+import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { orNull } from './heatReport.ts';
+import { MetalSchema, metalReport, PressSchema, pressReport } from './pressReport.ts';
 
 const Num = v.nullable(v.number());
 
@@ -16,6 +17,7 @@ const BushingSchema = v.strictObject({
   inside: Num,
   length: Num,
   seat: v.strictObject({ from: v.number(), to: Num }),
+  press: PressSchema,
 });
 
 export const FitSchema = v.strictObject({
@@ -23,6 +25,8 @@ export const FitSchema = v.strictObject({
   wall: v.picklist(['planned', 'measured']),
   way: v.string(),
   bushings: v.array(BushingSchema),
+  /** All that the job may name: the usual ones, then its own. */
+  metals: v.array(MetalSchema),
 });
 export type FitReport = v.InferOutput<typeof FitSchema>;
 
@@ -34,12 +38,17 @@ export function fitFinder(job: Job, shop: Shop | null): FindFit {
     const found = fitOfSurvey(job, bore, survey, shop);
     const wall = found?.bushings[0]?.seated.wall;
     if (found == null || wall === undefined) return null;
-    return { wall: wall.kind, way: wall.way, bushings: found.bushings.map(bushingReport) };
+    return {
+      wall: wall.kind,
+      way: wall.way,
+      bushings: found.bushings.map((one) => bushingReport(one, job.units)),
+      metals: found.metals.map(metalReport),
+    };
   };
 }
 
-function bushingReport({ seated }: BushingFit): FitReport['bushings'][number] {
-  const { name, from, outside, inside, length, seat } = seated;
+function bushingReport(one: BushingFit, units: Units): FitReport['bushings'][number] {
+  const { name, from, outside, inside, length, seat } = one.seated;
   return {
     name,
     from,
@@ -47,5 +56,6 @@ function bushingReport({ seated }: BushingFit): FitReport['bushings'][number] {
     inside: orNull(inside),
     length: orNull(length),
     seat: { from: seat.from, to: orNull(seat.to) },
+    press: pressReport(one, units),
   };
 }

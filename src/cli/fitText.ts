@@ -5,6 +5,7 @@ import { fitHead } from '../figures/fitWords.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import type { Part } from './buildUpText.ts';
+import { pressLines } from './pressReport.ts';
 
 export function fitParts(
   job: Job,
@@ -14,8 +15,8 @@ export function fitParts(
 ): Part[] {
   const found = fitOfSurvey(job, bore, survey, shop);
   if (found === null) return [];
-  return found.bushings.map(({ seated }) => ({
+  return found.bushings.map(({ seated, press }) => ({
     head: `Fit of ${seated.name}`,
-    lines: [fitHead(seated, job.units)],
+    lines: [fitHead(seated, job.units), ...pressLines(press, job.units)],
   }));
 }

@@ -2,16 +2,21 @@
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { type MetalUsed, metalsOf } from './fit/material.ts';
+import { type PressPart, pressPart } from './fit/press.ts';
 import { fitMatter, type Seated, seatedOf } from './fit/seated.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
 
 /** One bushing in its bore. */
 export interface BushingFit {
   readonly seated: Seated;
+  readonly press: PressPart;
 }
 
 export interface FitFound {
   readonly bushings: readonly BushingFit[];
+  /** All that the job may name: the usual metals, then its own. */
+  readonly metals: readonly MetalUsed[];
 }
 
 /** @returns null where the job holds no such survey, or it has no target or no seat */
@@ -33,5 +38,8 @@ export function fitOfSurvey(
 ): FitFound | null {
   const matter = fitMatter(job, bore, survey, shop);
   if (matter === null) return null;
-  return { bushings: seatedOf(matter).map((seated) => ({ seated })) };
+  return {
+    bushings: seatedOf(matter).map((seated) => ({ seated, press: pressPart(matter, seated) })),
+    metals: metalsOf(job),
+  };
 }

@@ -114,7 +114,7 @@ function rangeOf(least: number, most: number): string {
 }
 
 /** A real minus sign, and none before a zero. */
-function minus(text: string): string {
+export function minus(text: string): string {
   return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
 }
 

@@ -6,6 +6,7 @@
  */
 import * as v from 'valibot';
 import { FitFigures } from './fitSchema.ts';
+import { OwnMaterial } from './materialSchema.ts';
 import { Shim, Squeeze, Weld } from './mendingSchema.ts';
 import { Land, OfPin } from './pinSchema.ts';
 import { Face, Id, MOST, Name, Typed, text } from './typed.ts';
@@ -349,6 +350,8 @@ export const Job = v.strictObject({
   units: v.picklist(['in', 'mm']),
   gauges: v.pipe(v.array(Gauge), v.minLength(1)),
   features: v.pipe(v.array(Feature), v.minLength(1), v.maxLength(MOST.features)),
+  /** Metals of one's own, and figures of the usual ones that are not the usual figures. */
+  materials: v.optional(v.pipe(v.array(OwnMaterial), v.maxLength(MOST.materials))),
   safety: Safety,
   note: v.optional(Note),
 });

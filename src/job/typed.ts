@@ -16,6 +16,7 @@ export const MOST = {
   rim: 48,
   lands: 9,
   features: 40,
+  materials: 40,
 } as const;
 
 export const text = (most: number) => v.pipe(v.string(), v.maxLength(most));

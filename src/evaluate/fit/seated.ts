@@ -4,9 +4,9 @@
  */
 
 import type { Span } from '../../bore/removal.ts';
-import { seatPlaces } from '../../bore/seating.ts';
+import { type Share, seating, seatPlaces } from '../../bore/seating.ts';
 import type { Axis, Field, Grid } from '../../bore/types.ts';
-import type { WallAfter } from '../../bore/wayOutcome.ts';
+import { seatedShare, type WallAfter } from '../../bore/wayOutcome.ts';
 import { wallAfter } from '../../bore/ways.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
 import { seatOf } from '../../job/facts.ts';
@@ -45,6 +45,10 @@ export interface SeatedWall {
   readonly axis: Axis;
   /** Size of the wall where it is on target, across. */
   readonly target: number;
+  /** Of the bushing with its shims or sleeve, across. */
+  readonly outside: number;
+  /** Shares of the seat that are held, as the ways of mending tell them. */
+  readonly held: Share;
   /** 1 where this bushing sits and is to be held (`SEATED`), 2 kept off, 0 elsewhere. */
   readonly places: Uint8Array;
   /** Angle times depth of one place of each row, rad mm. */
@@ -141,14 +145,18 @@ function wallFor(matter: FitMatter, after: WallAfter, outside: number, seat: Spa
   const within = bore.facts.seats
     .map(({ from, to }) => ({ from: Math.max(from, seat.from), to: Math.min(to, seat.to, far) }))
     .filter(({ from, to }) => to > from);
-  const { places, shares } = seatPlaces(surface, within, bore.facts.keepouts);
+  const { grid, places, shares } = seatPlaces(surface, within, bore.facts.keepouts);
+  const fit = { target: after.target, bushing: outside, pressFit: 0 };
+  const seen = seating({ grid, places, shares }, after.before, removal.sd, fit);
   const press = after.deviation.map((e) => outside - after.target - 2 * e);
   return {
     kind: feature.decisions.fit?.wall ?? 'planned',
     way: after.name,
-    grid: surface.grid,
+    grid,
     axis: after.axis,
     target: after.target,
+    outside,
+    held: seatedShare(seen, after.measuredAnew),
     places,
     shares,
     press,

@@ -1,0 +1,184 @@
+/** The press fit of one bushing: what it is locally, what it presses with, and what practice and standards call for. */
+import { type FitRange, fitRanges } from '../../assembly/fitRanges.ts';
+import {
+  type Pressed,
+  type PressFault,
+  pressed,
+  type Rings,
+  ringsFault,
+  type StrengthOf,
+  slip,
+  stressed,
+  yieldsAt,
+} from '../../assembly/pressFit.ts';
+import { SEATED } from '../../bore/removal.ts';
+import type { Share } from '../../bore/seating.ts';
+import type { Sighting } from '../../bore/types.ts';
+import { pressFits } from '../../bore/wayOutcome.ts';
+import type { WayOutcome } from '../../bore/wayTypes.ts';
+import { type PressFacts, pressFacts } from '../../job/pressFacts.ts';
+import { type MetalUsed, metalUsed } from './material.ts';
+import type { FitMatter, Seated, SeatedWall } from './seated.ts';
+
+/** What stands in the way of the pressures. */
+export type PressMissing = PressFault | 'inside' | 'outside' | 'boss-size';
+
+export interface RingLoad {
+  /** MPa: the stress that counts against the strength, and how much of it that is. */
+  readonly stress: number;
+  readonly share: number;
+}
+
+/** What one press fit does, across, mm; MPa. */
+export interface PressCase extends Pressed {
+  readonly bushingLoad: RingLoad;
+  readonly bossLoad: RingLoad;
+}
+
+/** N and N mm; `low` by the lower friction, `high` by the higher. */
+export interface Held {
+  readonly low: { readonly force: number; readonly torque: number };
+  readonly high: { readonly force: number; readonly torque: number };
+}
+
+export interface PressPart {
+  /** Across, mm. */
+  readonly wanted: { readonly mm: number; readonly from: 'typed' | 'default' | 'missing' };
+  readonly local: WayOutcome['pressFit'];
+  /** Share of the seat that is held. */
+  readonly held: Share;
+  /** Bushing less the largest diameter of the seat: all that a two-point gauge can tell; across, mm. */
+  readonly twoPoint: number;
+  /** Nothing but two-point gauges measured this survey: odd lobes stay unseen. */
+  readonly onlyTwoPoint: boolean;
+  readonly facts: PressFacts;
+  readonly bushing: MetalUsed;
+  readonly boss: MetalUsed;
+  readonly rings: Rings;
+  /** Of the seat without what is kept off, mm. */
+  readonly length: number;
+  /** Null: the cases stand. */
+  readonly missing: PressMissing | null;
+  /** At the least, mean and greatest local press fit less what roughness takes; null where `missing`. */
+  readonly cases: {
+    readonly least: PressCase;
+    readonly mean: PressCase;
+    readonly greatest: PressCase;
+  } | null;
+  /** At the mean. */
+  readonly holds: Held | null;
+  /** Press fit, across, at which each first yields; Infinity: never; NaN where `missing`. */
+  readonly yields: { readonly bushing: number; readonly boss: number };
+  readonly ranges: readonly FitRange[];
+}
+
+export function pressPart(matter: FitMatter, seated: Seated): PressPart {
+  const { job, bore, feature, survey } = matter;
+  const { wall, inside, boss: around } = seated;
+  const facts = pressFacts(feature);
+  const bushing = metalUsed(job, seated.material, 'bushing');
+  const boss = metalUsed(job, around.material, 'boss');
+  const rings: Rings = {
+    inside,
+    seat: wall.outside,
+    outside: around.outside,
+    bushing: bushing.material,
+    boss: boss.material,
+  };
+  const missing = missingOf(rings);
+  const local = localFit(wall);
+  const at = (fit: number) => caseOf(rings, fit - facts.loss.mm, bushing, boss);
+  const cases =
+    missing !== null || Number.isNaN(local.mean)
+      ? null
+      : { least: at(local.least), mean: at(local.mean), greatest: at(local.greatest) };
+  const length = seatLength(wall);
+  return {
+    wanted: bore.facts.pressFit,
+    local,
+    held: wall.held,
+    twoPoint: twoPointFit(wall),
+    onlyTwoPoint: onlyTwoPoint(survey.sightings),
+    facts,
+    bushing,
+    boss,
+    rings,
+    length,
+    missing,
+    cases,
+    holds: cases && {
+      low: slip(rings, cases.mean, length, facts.frictionLow.value),
+      high: slip(rings, cases.mean, length, facts.frictionHigh.value),
+    },
+    yields: {
+      bushing: yieldsAt(rings, 'bushing', strengthOf(bushing)),
+      boss: yieldsAt(rings, 'boss', strengthOf(boss)),
+    },
+    ranges: fitRanges(wall.outside),
+  };
+}
+
+/** What is not given comes before what is given and cannot be. */
+function missingOf(rings: Rings): PressMissing | null {
+  if (!(rings.seat > 0)) return 'outside';
+  if (Number.isNaN(rings.inside)) return 'inside';
+  if (Number.isNaN(rings.outside)) return 'boss-size';
+  return ringsFault(rings);
+}
+
+/** The same figures as in the table of the ways of mending. */
+function localFit({ press, sd, ...wall }: SeatedWall): WayOutcome['pressFit'] {
+  return pressFits(
+    wall,
+    press.map((over) => -over / 2),
+    0,
+    sd,
+  );
+}
+
+/** The largest place counts: both ends of a diameter must be seat. */
+function twoPointFit({ grid, places, press }: SeatedWall): number {
+  const columns = grid.theta.length;
+  const half = columns / 2;
+  let least = Number.NaN;
+  for (let k = 0; k < press.length; k++) {
+    const column = k % columns;
+    if (column >= half) continue;
+    const other = k + half;
+    if (places[k] !== SEATED || places[other] !== SEATED) continue;
+    const fit = (press[k]! + press[other]!) / 2;
+    if (!(fit >= least)) least = Number.isNaN(fit) ? least : fit;
+  }
+  return least;
+}
+
+function onlyTwoPoint(sightings: readonly Sighting[]): boolean {
+  return sightings.length > 0 && sightings.every((one) => one.instrument === 'two-point');
+}
+
+/** Length of the seat all round: what is kept off counts for nothing. */
+function seatLength({ grid, places, shares }: SeatedWall): number {
+  const columns = grid.theta.length;
+  let area = 0;
+  for (let k = 0; k < places.length; k++) {
+    if (places[k] === SEATED) area += shares[Math.floor(k / columns)]!;
+  }
+  return area / (2 * Math.PI);
+}
+
+function strengthOf({ material, brittle }: MetalUsed): StrengthOf {
+  return { strength: material.yield, brittle };
+}
+
+function caseOf(rings: Rings, fit: number, bushing: MetalUsed, boss: MetalUsed): PressCase {
+  const found = pressed(rings, fit);
+  const load = (which: 'bushing' | 'boss', of: StrengthOf): RingLoad => {
+    const stress = stressed(found[which], of);
+    return { stress, share: stress / of.strength };
+  };
+  return {
+    ...found,
+    bushingLoad: load('bushing', strengthOf(bushing)),
+    bossLoad: load('boss', strengthOf(boss)),
+  };
+}

@@ -1,0 +1,174 @@
+/** The press fit of one bushing in sentences and as a table: page and report say the same. */
+import type { PressCase, PressMissing, PressPart } from '../evaluate/fit/press.ts';
+import type { Units } from '../job/schema.ts';
+import { formatAcross, formatDepth, formatLength } from '../job/units.ts';
+import { forceText, pressSize, pressureBare, pressureUnit, torqueText } from './loads.ts';
+import { metalFaults, metalName } from './metalWords.ts';
+import { nearClock } from './nearClock.ts';
+import { minus } from './wayTable.ts';
+import { percentOf } from './wayWords.ts';
+import { type Written, written } from './written.ts';
+
+export interface PressWords {
+  /** What must be known before all else; most often none. */
+  readonly alarms: readonly string[];
+  readonly local: readonly string[];
+  /** Why there is no table; null: there is one. */
+  readonly missing: string | null;
+  readonly rows: readonly PressRow[];
+  readonly holds: readonly string[];
+  readonly metals: readonly string[];
+}
+
+/** Cells at the least, mean and greatest local press fit. */
+export interface PressRow {
+  readonly what: string;
+  readonly least: string;
+  readonly mean: string;
+  readonly greatest: string;
+}
+
+export function pressWords(part: PressPart, units: Units): PressWords {
+  const text = written(units, part.local.give);
+  return {
+    alarms: alarms(part, text, units),
+    local: localLines(part, text, units),
+    missing: part.missing === null ? null : MISSING[part.missing],
+    rows: rowsOf(part, text, units),
+    holds: holdLines(part, units),
+    metals: metalLines(part),
+  };
+}
+
+const MISSING: Readonly<Record<PressMissing, string>> = {
+  outside: 'Give the bushing’s outside diameter under Measure: the press fit follows.',
+  inside:
+    'Give the bushing’s inside diameter under Measure: pressure, stresses, close-in and press force follow.',
+  'boss-size':
+    'Give the outside diameter of the boss under Measure: pressure, stresses, close-in and press force follow.',
+  bushing:
+    'The bushing is as large inside as it is outside, or larger: look at both of its sizes under Measure.',
+  boss: 'The boss is no larger outside than the bushing that goes into it: look at its outside diameter under Measure.',
+  size: 'The size of the bushing cannot be: look at its outside diameter under Measure.',
+  material:
+    'The stiffness of boss or bushing cannot be: look at the figures of their metals below.',
+};
+
+function alarms(part: PressPart, text: Written, units: Units): string[] {
+  const { local, cases } = part;
+  const out: string[] = [];
+  if (local.least < 0) {
+    out.push(
+      `Not held everywhere: at ${nearClock(local.theta)}, ${formatDepth(local.z, units)} deep, the wall stands ${text.perSide(-local.least / 2)} off the bushing.`,
+    );
+  }
+  if (local.mean <= part.facts.loss.mm) {
+    out.push('On the whole the bushing is loose: nothing presses on it, and nothing holds it.');
+  }
+  if (cases !== null) out.push(...beyondLines(part, cases.greatest, units));
+  return out;
+}
+
+/** As if the whole seat were as tight as its tightest place. */
+function beyondLines({ yields, boss, bushing }: PressPart, most: PressCase, units: Units) {
+  const says = (which: 'boss' | 'bushing', brittle: boolean) =>
+    `At its tightest place the press fit is more than the ${which} bears: from ${formatAcross(yields[which], units)} on it ${brittle ? 'may crack' : 'stretches for good instead of holding tighter'}. Take a smaller press fit.`;
+  return [
+    ...(most.bossLoad.share >= 1 ? [says('boss', boss.brittle)] : []),
+    ...(most.bushingLoad.share >= 1 ? [says('bushing', bushing.brittle)] : []),
+  ];
+}
+
+function localLines(part: PressPart, text: Written, units: Units): string[] {
+  const { local, held, twoPoint, onlyTwoPoint } = part;
+  if (Number.isNaN(local.least)) return [];
+  const give =
+    local.give > 0
+      ? `, give or take ${text.plain(local.give)}`
+      : '; measured anew before it is pressed';
+  const share =
+    held.least < held.most
+      ? ` (${percentOf(held.least)} to ${percentOf(held.most)} as well as the wall is known)`
+      : '';
+  const round = local.greatest - local.least < 1e-9;
+  return [
+    round
+      ? `Press fit, the same everywhere: ${text.across(local.mean)}.`
+      : `Local press fit, twice what the bushing’s radius is over the wall’s: least ${text.across(local.least)} at ${nearClock(local.theta)}, ${formatDepth(local.z, units)} deep${give}; mean ${text.across(local.mean)}; most ${text.across(local.greatest)}.`,
+    ...(Number.isNaN(held.likely) ? [] : [`Held: ${percentOf(held.likely)} of the seat${share}.`]),
+    ...twoPointLines(twoPoint, onlyTwoPoint, local.least, text),
+  ];
+}
+
+function twoPointLines(twoPoint: number, only: boolean, least: number, text: Written): string[] {
+  if (Number.isNaN(twoPoint)) return [];
+  const fooled =
+    twoPoint > 0 && least < 0 ? ' By the diameters alone it would be tight everywhere.' : '';
+  const blind = only
+    ? ' Nothing else measured this bore: a three-lobed bore reads alike across at every clock position, and still touches at three places only. A swept indicator shows it, or the bushing blued and pushed in by hand.'
+    : '';
+  return [
+    `Bushing less the largest diameter of the seat: ${text.across(twoPoint)}, which is all that a two-point gauge can tell.${fooled}${blind}`,
+  ];
+}
+
+function rowsOf({ cases, boss, bushing }: PressPart, text: Written, units: Units): PressRow[] {
+  if (cases === null) return [];
+  const row = (what: string, of: (one: PressCase) => string): PressRow => ({
+    what,
+    least: of(cases.least),
+    mean: of(cases.mean),
+    greatest: of(cases.greatest),
+  });
+  const bare = (mpa: number) => pressureBare(mpa, units);
+  const limit = (brittle: boolean) => (brittle ? 'tensile strength' : 'yield strength');
+  const unit = pressureUnit(units);
+  return [
+    row(`Press fit that counts, ${units} across`, ({ fit }) => minus(text.bare(fit))),
+    row(`Pressure between them, ${unit}`, ({ pressure }) => bare(pressure)),
+    row(`Boss, pull round its bore, ${unit}`, (one) => bare(one.boss.hoopInside)),
+    row(`Boss, pull round its outside, ${unit}`, (one) => bare(one.boss.hoopOutside)),
+    row(`Boss, share of its ${limit(boss.brittle)}`, (one) => percentOf(one.bossLoad.share)),
+    row(`Bushing, squeeze round its bore, ${unit}`, (one) => bare(-one.bushing.hoopInside)),
+    row(`Bushing, squeeze round its outside, ${unit}`, (one) => bare(-one.bushing.hoopOutside)),
+    row(`Bushing, share of its ${limit(bushing.brittle)}`, (one) =>
+      percentOf(one.bushingLoad.share),
+    ),
+    row(`Bushing’s bore closes in by, ${units} across`, ({ closesIn }) => text.bare(closesIn)),
+    row(`Boss grows outside by, ${units} across`, ({ grows }) => text.bare(grows)),
+  ];
+}
+
+function holdLines({ holds, cases, yields, length, facts }: PressPart, units: Units): string[] {
+  if (holds === null || cases === null) return [];
+  const { low, high } = holds;
+  const friction = `friction ${facts.frictionLow.value} to ${facts.frictionHigh.value}`;
+  const never = (mm: number) => (Number.isFinite(mm) ? formatAcross(mm, units) : 'no press fit');
+  const held =
+    cases.mean.pressure > 0
+      ? [
+          `Pressed in cold over ${formatDepth(length, units)} of seat, at the mean press fit and ${friction}, it takes ${forceText(low.force, units)} to ${forceText(high.force, units)}. Have a press of at least ${pressSize(high.force, units)}.`,
+          `In place it holds at least ${forceText(low.force, units)} along, and ${torqueText(low.torque, units)} before it turns.`,
+        ]
+      : [];
+  return [
+    ...held,
+    `First to yield: the boss at ${never(yields.boss)}, the bushing at ${never(yields.bushing)}, were it as tight all round.`,
+  ];
+}
+
+function metalLines({ boss, bushing }: PressPart): string[] {
+  return [
+    `Boss of ${metalName(boss)}; bushing of ${metalName(bushing)}.`,
+    ...metalFaults(boss),
+    ...metalFaults(bushing),
+  ];
+}
+
+/** The two published formulas for what roughness takes, which disagree; for reading, as the loss is typed. */
+export function roughnessWords(units: Units): string {
+  // Both walls as a hand-ground bore and a turned bushing usually are: Rz 6.3 µm, or 0.00025 in.
+  const sum = 2 * 0.0063;
+  const much = (share: number) => formatLength(share * sum, units, units === 'in' ? 5 : 4);
+  return `Two published formulas disagree four times: 0.8 × (Rz + Rz) across, as DIN 7190 has it, and 0.2 × (Rz + Rz) of other notes; Rz, the height of the roughness, is about 6 × Ra. With both walls at Rz 6.3 µm that is ${much(0.8)} or ${much(0.2)} across.`;
+}
