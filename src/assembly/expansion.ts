@@ -26,12 +26,12 @@ interface Curve {
 
 /**
  * Shrinkage from 293 to 80 K: NOAO SDN0013.02 (1075 steel 0.187 %, 303 stainless 0.282 %, naval brass 0.382 %, 6061
- * aluminium 0.393 %), with 11.7, 17.2, 20.5 and 23.6e-6 per kelvin at room temperature (Callister, appendix B). Hot:
+ * aluminium 0.393 %), with 11.5, 17.2, 20.5 and 23.6e-6 per kelvin at room temperature (Callister, appendix B). Hot:
  * steel between C40E of EN 10132-3 and EN 1993-1-2, 3.4.1.1; stainless EN 1993-1-2, annex C; aluminium EN 1999-1-2, 3.3.1.
  * Tabled figures of brass and bronze are means up to 200 or 300 °C already: no growth. Iron is taken like steel.
  */
 const CURVES: Readonly<Record<Family, Curve>> = {
-  steel: { atRoom: 1, growth: 4.7e-4, debye: 522.72 },
+  steel: { atRoom: 1, growth: 4.7e-4, debye: 500.58 },
   stainless: { atRoom: 0.936, growth: 2.97e-4, debye: 404.62 },
   copper: { atRoom: 1, growth: 0, debye: 321.11 },
   aluminium: { atRoom: 0.97, growth: 4.37e-4, debye: 430.79 },

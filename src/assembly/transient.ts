@@ -20,8 +20,11 @@ export interface Meeting {
   readonly contact: Contact;
 }
 
-/** W/(m² K) as stated, or through the air between them, the bushing in the middle of the bore or lying on one side. */
-export type Contact = number | 'centred' | 'resting';
+/**
+ * W/(m² K) as stated, or through the air between them: the bushing in the middle of the bore, lying on one side, or
+ * half-way between as it is slid in (the root of the product of both).
+ */
+export type Contact = number | 'centred' | 'resting' | 'sliding';
 
 export interface Closing {
   /** Seconds from touching until they are tight; 0: they never had room; NaN: not within four hours. */
@@ -59,12 +62,12 @@ export function airConducts(celsius: number): number {
  *
  * @param room across, mm
  */
-export function throughAir(room: number, celsius: number, how: 'centred' | 'resting'): number {
+export function throughAir(room: number, celsius: number, how: Exclude<Contact, number>): number {
   const gap = Math.max(0, room / 2);
   const middle = airConducts(celsius) / ((gap + ROUGH) * 1e-3);
   if (how === 'centred') return middle;
   const off = gap / (gap + ROUGH);
-  return middle / Math.sqrt(1 - off ** 2);
+  return middle / (1 - off ** 2) ** (how === 'resting' ? 1 / 2 : 1 / 4);
 }
 
 export function closingOf(meeting: Meeting): Closing {

@@ -2,10 +2,12 @@
 import * as v from 'valibot';
 import { type BushingFit, fitOfSurvey } from '../evaluate/fit.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
-import type { Job, Units } from '../job/schema.ts';
+import { hotWork } from '../job/safety.ts';
+import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { orNull } from './heatReport.ts';
 import { MetalSchema, metalReport, PressSchema, pressReport } from './pressReport.ts';
+import { SlipSchema, slipReport } from './slipReport.ts';
 
 const Num = v.nullable(v.number());
 
@@ -18,6 +20,8 @@ const BushingSchema = v.strictObject({
   length: Num,
   seat: v.strictObject({ from: v.number(), to: Num }),
   press: PressSchema,
+  /** With heat and cold, and the seconds that are left. */
+  slip: SlipSchema,
 });
 
 export const FitSchema = v.strictObject({
@@ -41,13 +45,13 @@ export function fitFinder(job: Job, shop: Shop | null): FindFit {
     return {
       wall: wall.kind,
       way: wall.way,
-      bushings: found.bushings.map((one) => bushingReport(one, job.units)),
+      bushings: found.bushings.map((one) => bushingReport(one, job)),
       metals: found.metals.map(metalReport),
     };
   };
 }
 
-function bushingReport(one: BushingFit, units: Units): FitReport['bushings'][number] {
+function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number] {
   const { name, from, outside, inside, length, seat } = one.seated;
   return {
     name,
@@ -56,6 +60,7 @@ function bushingReport(one: BushingFit, units: Units): FitReport['bushings'][num
     inside: orNull(inside),
     length: orNull(length),
     seat: { from: seat.from, to: orNull(seat.to) },
-    press: pressReport(one, units),
+    press: pressReport(one, job.units),
+    slip: slipReport(one, job.units, hotWork(job.safety).open),
   };
 }

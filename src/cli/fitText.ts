@@ -1,10 +1,14 @@
 /** The fit of each bushing, as lines of the report for people. */
-import { fitOfSurvey } from '../evaluate/fit.ts';
+import { type BushingFit, fitOfSurvey } from '../evaluate/fit.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { clockWords } from '../figures/clockWords.ts';
+import { degreesName } from '../figures/degrees.ts';
 import { fitHead } from '../figures/fitWords.ts';
+import { slipWords } from '../figures/slipWords.ts';
+import { hotWork } from '../job/safety.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
-import type { Part } from './buildUpText.ts';
+import { hotLines, type Part } from './buildUpText.ts';
 import { pressLines } from './pressReport.ts';
 
 export function fitParts(
@@ -15,8 +19,36 @@ export function fitParts(
 ): Part[] {
   const found = fitOfSurvey(job, bore, survey, shop);
   if (found === null) return [];
-  return found.bushings.map(({ seated, press }) => ({
-    head: `Fit of ${seated.name}`,
-    lines: [fitHead(seated, job.units), ...pressLines(press, job.units)],
-  }));
+  return found.bushings.flatMap((one) => [
+    {
+      head: `Fit of ${one.seated.name}`,
+      lines: [fitHead(one.seated, job.units), ...pressLines(one.press, job.units)],
+    },
+    slipPart(one, job),
+  ]);
+}
+
+/** Heat, cold and the clock; of heat nothing before its questions are answered. */
+function slipPart(one: BushingFit, job: Job): Part {
+  const { heat, clock, seated } = one;
+  const slip = slipWords(one, job.units);
+  const told = clockWords(clock, heat, seated, job.units);
+  const { open } = hotWork(job.safety);
+  const unit = degreesName(job.units);
+  const rows = slip.rows.map(({ name, entry, smaller, boss, off, verdict }) => {
+    const small = smaller === '–' ? '' : `, ${smaller} ${job.units} across smaller`;
+    const warm = off === '–' ? verdict : `boss ${boss} then, heated to ${off}: ${verdict}`;
+    return `Bushing ${name}: ${entry} ${unit} when it touches${small}${open || off === '–' ? `; ${warm}` : ''}.`;
+  });
+  const steps = [...slip.chosen, ...slip.cautions, ...told.says, ...told.helps, ...told.stuck];
+  return {
+    head: `Heat and cold for ${seated.name}`,
+    lines: [
+      ...slip.wrong,
+      ...slip.needs,
+      ...rows,
+      ...told.missing,
+      ...(slip.hot ? hotLines(job)(steps) : open ? steps : steps.slice(0, -2)),
+    ],
+  };
 }

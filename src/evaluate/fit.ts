@@ -2,6 +2,8 @@
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { type Clock, clockOf } from './fit/clock.ts';
+import { type Heat, heatOf } from './fit/heat.ts';
 import { type MetalUsed, metalsOf } from './fit/material.ts';
 import { type PressPart, pressPart } from './fit/press.ts';
 import { fitMatter, type Seated, seatedOf } from './fit/seated.ts';
@@ -11,6 +13,10 @@ import { type SurveyOf, surveyOf } from './surveyOf.ts';
 export interface BushingFit {
   readonly seated: Seated;
   readonly press: PressPart;
+  /** Temperatures that let it slip in. */
+  readonly heat: Heat;
+  /** Null where sizes are missing, or nothing opens enough. */
+  readonly clock: Clock | null;
 }
 
 export interface FitFound {
@@ -39,7 +45,10 @@ export function fitOfSurvey(
   const matter = fitMatter(job, bore, survey, shop);
   if (matter === null) return null;
   return {
-    bushings: seatedOf(matter).map((seated) => ({ seated, press: pressPart(matter, seated) })),
+    bushings: seatedOf(matter).map((seated) => {
+      const heat = heatOf(matter, seated);
+      return { seated, press: pressPart(matter, seated), heat, clock: clockOf(heat, seated) };
+    }),
     metals: metalsOf(job),
   };
 }

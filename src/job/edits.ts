@@ -38,6 +38,7 @@ export * from './centreEdits.ts';
 export type { Tried } from './change.ts';
 export * from './featureEdits.ts';
 export * from './fitEdits.ts';
+export * from './heatEdits.ts';
 export * from './mendingEdits.ts';
 export { pasteBlock } from './paste.ts';
 export * from './pinEdits.ts';

@@ -1,5 +1,6 @@
 /** What the saved job says of the fit: which wall is judged, and the figures that are not the usual ones. */
 import * as v from 'valibot';
+import { HeatFigures } from './heatSchema.ts';
 import { Typed, text } from './typed.ts';
 
 export const FitFigures = v.strictObject({
@@ -10,4 +11,5 @@ export const FitFigures = v.strictObject({
   frictionHigh: v.optional(text(20)),
   /** What pressing flattens of the two rough walls, across. */
   roughnessLoss: v.optional(Typed),
+  heat: v.optional(HeatFigures),
 });

@@ -93,7 +93,7 @@ export type TemperatureRead =
   | { readonly ok: false; readonly why: string };
 
 /** What a typed temperature means: `27`, `80F`, `27 °C`; a unit in the text counts before `unit`. Empty: why ''. */
-export function readTemperature(text: string, unit: Degrees): TemperatureRead {
+export function readDegrees(text: string, unit: Degrees): TemperatureRead {
   const plain = text.trim();
   if (plain === '') return { ok: false, why: '' };
   const found = /^([+\-−]?)\s*(\d+(?:[.,]\d+)?)\s*°?\s*([CF])?$/i.exec(plain);
@@ -101,10 +101,16 @@ export function readTemperature(text: string, unit: Degrees): TemperatureRead {
   const size = Number(found[2]!.replace(',', '.'));
   const value = found[1] === '-' || found[1] === '−' ? -size : size;
   const celsius = (found[3]?.toUpperCase() ?? unit) === 'F' ? ((value - 32) * 5) / 9 : value;
-  if (celsius >= COLDEST && celsius <= HOTTEST) return { ok: true, celsius };
+  return { ok: true, celsius };
+}
+
+/** As `readDegrees`, where somebody measures. */
+export function readTemperature(text: string, unit: Degrees): TemperatureRead {
+  const read = readDegrees(text, unit);
+  if (!read.ok || (read.celsius >= COLDEST && read.celsius <= HOTTEST)) return read;
   return {
     ok: false,
-    why: `at “${plain}” nobody measures: ${COLDEST} to ${HOTTEST} °C are taken`,
+    why: `at “${text.trim()}” nobody measures: ${COLDEST} to ${HOTTEST} °C are taken`,
   };
 }
 

@@ -14,6 +14,7 @@ export const MOST = {
   bushings: 2,
   pinPlaces: 9,
   rim: 48,
+  probes: 4,
   lands: 9,
   features: 40,
   materials: 40,

@@ -7,6 +7,7 @@ import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useJob } from '../../store/useJob.ts';
 import { useShop } from '../../store/useShop.ts';
 import type { Worked } from '../plan/worked.ts';
+import { HeatPart } from './HeatPart.tsx';
 
 export default function FitParts({ bench }: { readonly bench: Worked }) {
   const { job, bore, survey } = bench;
@@ -29,6 +30,7 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
           <section key={one.seated.id}>
             <h3>{one.seated.name}</h3>
             <p>{fitHead(one.seated, job.units)}</p>
+            <HeatPart {...{ bench, found, one }} />
           </section>
         ))
       )}

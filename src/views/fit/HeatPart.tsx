@@ -1,0 +1,128 @@
+/** Slipping the bushing in with heat and cold: what must be won, every way of winning it, and the one chosen. */
+import { useRef } from 'react';
+import { TemperStrip } from '../../drawings/TemperStrip.tsx';
+import { degreesName } from '../../figures/degrees.ts';
+import { type SlipWords, slipWords } from '../../figures/slipWords.ts';
+import { temperStrip } from '../../figures/temperStrip.ts';
+import { HEAT_RULES, heatCautions, hotWork } from '../../job/safety.ts';
+import { useTheme } from '../../store/theme.ts';
+import { TableRoom } from '../parts/TableRoom.tsx';
+import { SafetyQuestions } from '../plan/SafetyQuestions.tsx';
+import { Said } from '../plan/Said.tsx';
+import { useSize } from '../useSize.ts';
+import { ClockPart } from './ClockPart.tsx';
+import type { FitProps } from './fitProps.ts';
+import { HeatGiven } from './HeatGiven.tsx';
+import './heat.css';
+
+export function HeatPart(props: FitProps) {
+  const { bench, one } = props;
+  const { job, bore } = bench;
+  const words = slipWords(one, job.units);
+  const work = hotWork(job.safety);
+  // Where the plan itself takes heat the questions are asked there.
+  const asked = bore.decisions.way === 'squeeze' || bore.decisions.way === 'weld';
+  return (
+    <section className="heat-part" aria-label={`Heat and cold for ${one.seated.name}`}>
+      <h4>With heat and cold</h4>
+      {words.wrong.map((line) => (
+        <p key={line} className="stop">
+          {line}
+        </p>
+      ))}
+      <Said lines={words.needs} />
+      <HeatGiven {...props} />
+      {words.rows.length > 0 && <SlipTable words={words} units={job.units} open={work.open} />}
+      {words.hot && !work.open ? (
+        <p className="soft">
+          No step with heat is shown before the questions on it are answered
+          {asked ? ' under Plan' : ''}.
+        </p>
+      ) : (
+        <>
+          <Said lines={words.chosen} />
+          {words.hot && <Strip {...props} />}
+          <ul className="cautions">
+            {[
+              ...words.cautions,
+              ...(words.hot ? [...heatCautions(job.safety), HEAT_RULES] : []),
+            ].map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <ClockPart {...props} open={work.open} />
+        </>
+      )}
+      {!asked && <SafetyQuestions safety={job.safety} work={work} />}
+    </section>
+  );
+}
+
+interface TableProps {
+  readonly words: SlipWords;
+  readonly units: 'in' | 'mm';
+  readonly open: boolean;
+}
+
+function SlipTable({ words, units, open }: TableProps) {
+  const degree = degreesName(units);
+  return (
+    <TableRoom label="Ways of slipping it in">
+      <table className="sections">
+        <caption>
+          {open
+            ? `Each cold of the bushing, and the heat of the boss that it leaves to win; ${degree}`
+            : `Each cold of the bushing; ${degree}`}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">bushing</th>
+            <th scope="col">when it touches</th>
+            <th scope="col">smaller, {units} across</th>
+            {open && (
+              <>
+                <th scope="col">boss then</th>
+                <th scope="col">heated to</th>
+                <th scope="col">which is</th>
+              </>
+            )}
+          </tr>
+        </thead>
+        <tbody>
+          {words.rows.map(({ cold, name, entry, smaller, boss, off, verdict }) => (
+            <tr key={cold}>
+              <th scope="row">{name}</th>
+              <td>{entry}</td>
+              <td>{smaller}</td>
+              {open && (
+                <>
+                  <td>{boss}</td>
+                  <td>{off}</td>
+                  <td className="verdict">{verdict}</td>
+                </>
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableRoom>
+  );
+}
+
+function Strip({ bench: { job }, one: { heat } }: FitProps) {
+  const theme = useTheme((state) => state.shown);
+  const root = useRef<HTMLElement>(null);
+  const { width } = useSize(root);
+  const figure = temperStrip(heat, job.units);
+  return (
+    <figure ref={root}>
+      {figure !== null && width > 0 && (
+        <TemperStrip figure={figure} width={Math.min(width, 520)} theme={theme} />
+      )}
+      <figcaption>
+        Colours of clean, bright steel after some minutes at a heat, each bar as long as tables
+        differ. Below them there is no colour.
+      </figcaption>
+    </figure>
+  );
+}

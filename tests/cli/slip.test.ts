@@ -1,0 +1,141 @@
+/** Heat, cold and the clock in the report: equal in text and JSON, gated, and one sentence for what cannot be. */
+import { describe, expect, test } from 'vitest';
+import { fitFinder } from '../../src/cli/fitReport.ts';
+import { fitParts } from '../../src/cli/fitText.ts';
+import { evaluate, type Memory } from '../../src/evaluate.ts';
+import { setBossProbe, setHeat, setSafety } from '../../src/job/edits.ts';
+import type { HeatFigures } from '../../src/job/heatSchema.ts';
+import type { Feature, Job } from '../../src/job/schema.ts';
+import { slipwayWinch } from '../../src/practice/demos/slipwayWinch.ts';
+
+const memory: Memory = new Map();
+
+function reported(of: Job) {
+  const bore = evaluate(of, memory).bores[0]!;
+  const survey = bore.surveys[0]!;
+  const parts = fitParts(of, bore, survey, null);
+  return {
+    slip: fitFinder(of, null)(bore, survey)!.bushings[0]!.slip,
+    text: parts.flatMap(({ lines }) => lines).join('\n'),
+  };
+}
+
+const whole = slipwayWinch();
+const heel = whole.features[0]!;
+const with1 = (change: Partial<Feature>): Job => ({
+  ...whole,
+  features: [{ ...heel, surveys: heel.surveys.slice(0, 1), ...change }],
+});
+const job = with1({
+  boss: { ...heel.boss, outside: [{ text: '4', unit: 'in' }] },
+  bushings: [
+    { ...heel.bushings[0]!, inside: { text: '1.5', unit: 'in' }, length: { text: '2', unit: 'in' } },
+  ],
+});
+const warm = (text: string, unit: 'C' | 'F' = 'C') => ({ text, unit });
+const heated = <K extends keyof HeatFigures>(key: K, value: HeatFigures[K], of = job) =>
+  setHeat(of, 'f1', key, value);
+
+describe('a bushing that is to slip in', () => {
+  const { slip, text } = reported(job);
+
+  test('wins press fit and room by the cold and heat of each row', () => {
+    // 0.001 of 2.0061 in, which is more than 0.001 in.
+    expect(slip.room).toBeCloseTo(0.0020061 * 25.4, 4);
+    for (const { cold, entry, boss, verdict } of slip.rows) {
+      if (verdict === 'cold') continue;
+      // By the everyday figure of plain steel alone it would be that warm: the curves are near it from 0 to 200 °C.
+      const naive = entry + (slip.press! + slip.room) / (11.5e-6 * 2.0061 * 25.4);
+      if (cold === 'as-it-is' || cold === 'freezer') expect(Math.abs(boss! - naive)).toBeLessThan(12);
+      // Deep cold shrinks it by less than that figure says.
+      if (cold === 'nitrogen' || cold === 'dry-ice') expect(boss!).toBeGreaterThan(naive);
+    }
+    expect(slip.rows.map(({ cold }) => cold)).toEqual(['as-it-is', 'freezer', 'dry-ice', 'nitrogen']);
+  });
+
+  test('is told alike in text and JSON', () => {
+    const { way } = slip;
+    for (const line of [...slip.words, ...way!.words, ...way!.clock!.words]) {
+      expect(text).toContain(line);
+    }
+    expect(text).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  test('has a soonest, a usual and a latest time, in that order, and a curve down to nought', () => {
+    const { seconds, soonest, latest, curve } = slip.way!.clock!;
+    expect(soonest).toBeLessThan(seconds!);
+    if (latest !== null) expect(latest).toBeGreaterThan(seconds!);
+    expect(curve[0]!.room).toBeCloseTo(slip.way!.chosen.least, 9);
+    expect(curve.at(-1)!.room).toBeLessThan(0);
+  });
+
+  test('tells no heat before its questions are answered', () => {
+    const shut = reported(setSafety(job, 'metal', undefined));
+    expect(shut.slip.way).toBeNull();
+    for (const { boss, off, verdict } of shut.slip.rows) {
+      expect(boss).toBeNull();
+      expect(off).toBeNull();
+      expect(verdict === null || verdict === 'cold').toBe(true);
+    }
+    expect(shut.text).toContain('Still to be answered: What metal is it?');
+    expect(shut.text).not.toMatch(/heated to|flame/);
+  });
+
+  test('goes by the mean of the probes, and loses room across two warmer sides', () => {
+    let probed = job;
+    for (const [i, [clock, at]] of [
+      ['12', '160'],
+      ['3', '140'],
+      ['6', '156'],
+      ['9', '140'],
+    ].entries()) {
+      probed = setBossProbe(probed, 'f1', i, { clock: clock!, at: warm(at!) });
+    }
+    const { chosen, words } = reported(probed).slip.way!;
+    expect(chosen.off).toBeCloseTo(149, 3);
+    expect(chosen.from).toBe('probes');
+    // 9 °C about the mean over two inches, with 11.5e-6 and a little more at that heat.
+    expect(chosen.oval.most).toBeGreaterThan(9 * 50.9 * 11.5e-6);
+    expect(chosen.oval.most).toBeLessThan(1.2 * 9 * 50.9 * 11.5e-6);
+    expect(chosen.least).toBeCloseTo(chosen.room - chosen.oval.most, 12);
+    expect(words.join(' ')).toContain('12–6');
+  });
+});
+
+describe('what cannot be', () => {
+  test.each<[string, Job, RegExp]>([
+    ['a boss that melts', heated('boss', warm('1500')), /would melt/],
+    ['a boss past every fit', heated('boss', warm('700')), /past any fit/],
+    ['colder than anything', heated('boss', warm('-300')), /Nothing gets colder/],
+    ['a word for a temperature', heated('shop', warm('warm')), /is no number/],
+    [
+      'a bushing warmer than the boss',
+      heated('boss', warm('60'), heated('cold', 'own', heated('bushing', warm('90')))),
+      /warmer than the boss/,
+    ],
+    ['a word for seconds', heated('carry', 'soon'), /is no number of seconds/],
+  ])('%s is said in one sentence', (_, of, says) => {
+    const { slip, text } = reported(of);
+    expect(slip.words.filter((one) => says.test(one))).toHaveLength(1);
+    expect(text).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  test('over the limit is said at once', () => {
+    const { words } = reported(heated('boss', warm('400'))).slip.way!;
+    expect(words.join(' ')).toContain('Too hot');
+  });
+
+  test('without boss, without inside, without any bushing the rest is told', () => {
+    const { boss: _, ...bare } = heel;
+    const noBoss: Job = { ...whole, features: [{ ...bare, bushings: job.features[0]!.bushings }] };
+    expect(reported(noBoss).slip.words.join(' ')).toContain('Give the boss’s outside diameter');
+    const noInside = with1({ bushings: [{ ...heel.bushings[0]!, inside: { text: '', unit: 'in' } }] });
+    expect(reported(noInside).slip.words.join(' ')).toContain('Give the bushing’s inside diameter');
+    for (const one of [noBoss, noInside]) {
+      const { slip, text } = reported(one);
+      expect(slip.rows).toHaveLength(4);
+      expect(slip.way?.clock ?? null).toBeNull();
+      expect(text).not.toMatch(/NaN|undefined|Infinity/);
+    }
+  });
+});
