@@ -2,7 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { fitFinder } from '../../src/cli/fitReport.ts';
 import { fitParts } from '../../src/cli/fitText.ts';
+import { clockOf } from '../../src/evaluate/fit/clock.ts';
+import { heatOf } from '../../src/evaluate/fit/heat.ts';
+import { pressPart } from '../../src/evaluate/fit/press.ts';
+import { fitMatter, seatedOf } from '../../src/evaluate/fit/seated.ts';
 import { evaluate, type Memory } from '../../src/evaluate.ts';
+import { clockWords } from '../../src/figures/clockWords.ts';
+import { slipWords } from '../../src/figures/slipWords.ts';
 import { setBossProbe, setHeat, setSafety } from '../../src/job/edits.ts';
 import type { HeatFigures } from '../../src/job/heatSchema.ts';
 import type { Feature, Job } from '../../src/job/schema.ts';
@@ -128,19 +134,29 @@ describe('what cannot be', () => {
     expect(words.join(' ')).toContain('Too hot');
   });
 
-  test('without boss, without inside, without any bushing the rest is told', () => {
-    const { boss: _, ...bare } = heel;
-    const noBoss: Job = { ...whole, features: [{ ...bare, surveys: heel.surveys.slice(0, 1) }] };
-    expect(reported(noBoss).slip.words.join(' ')).toContain('Give the boss’s outside diameter');
-    const noInside = with1({
-      bushings: [{ ...heel.bushings[0]!, inside: { text: '', unit: 'in' } }],
-    });
-    expect(reported(noInside).slip.words.join(' ')).toContain('Give the bushing’s inside diameter');
-    for (const one of [noBoss, noInside]) {
-      const { slip, text } = reported(one);
+  test('without a size, the rest is told, and what is missing in one sentence', () => {
+    const bore = evaluate(job, memory).bores[0]!;
+    const matter = fitMatter(job, bore, bore.surveys[0]!, null)!;
+    const whole = seatedOf(matter)[0]!;
+    const none = Number.NaN;
+    for (const [seated, says] of [
+      [{ ...whole, boss: { ...whole.boss, outside: none } }, 'Give the boss’s outside diameter'],
+      [{ ...whole, inside: none }, 'Give the bushing’s inside diameter'],
+      [{ ...whole, inside: whole.outside }, 'as large inside as outside'],
+      [{ ...whole, boss: { ...whole.boss, outside: 50 } }, 'no larger outside than its bore'],
+    ] as const) {
+      const heat = heatOf(matter, seated);
+      const clock = clockOf(heat, seated);
+      expect(clock).toBeNull();
+      expect(clockWords(clock, heat, seated, 'in').missing.join(' ')).toContain(says);
+      const slip = slipWords({ heat, press: pressPart(matter, seated) }, 'in');
       expect(slip.rows).toHaveLength(4);
-      expect(slip.way?.clock ?? null).toBeNull();
-      expect(text).not.toMatch(/NaN|undefined|Infinity/);
+      expect(JSON.stringify(slip)).not.toMatch(/NaN|undefined|Infinity/);
     }
+    const loose = { ...whole, wall: { ...whole.wall, press: whole.wall.press.map(() => -0.1) } };
+    const heat = heatOf(matter, loose);
+    expect(slipWords({ heat, press: pressPart(matter, loose) }, 'in').wrong).toEqual([
+      expect.stringContaining('nowhere larger than the bore'),
+    ]);
   });
 });
