@@ -1,12 +1,15 @@
 /** The fit of each bushing, as the report names it. Lengths in mm, clocks in degrees; not known is null. */
 import * as v from 'valibot';
-import { type BushingFit, fitOfSurvey } from '../evaluate/fit.ts';
+import { type BushingFit, type FitFound, fitOfSurvey } from '../evaluate/fit.ts';
+import type { OnePin } from '../evaluate/onePin.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { orderSteps } from '../figures/orderWords.ts';
 import { hotWork } from '../job/safety.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { orNull } from './heatReport.ts';
 import { MetalSchema, metalReport, PressSchema, pressReport } from './pressReport.ts';
+import { SideGapSchema, sideGapReport } from './sideGapReport.ts';
 import { SlipSchema, slipReport } from './slipReport.ts';
 
 const Num = v.nullable(v.number());
@@ -31,13 +34,24 @@ export const FitSchema = v.strictObject({
   bushings: v.array(BushingSchema),
   /** All that the job may name: the usual ones, then its own. */
   metals: v.array(MetalSchema),
+  sideGap: SideGapSchema,
+  /** The work in its order; `done` as it was ticked off. */
+  order: v.array(
+    v.strictObject({
+      step: v.string(),
+      words: v.string(),
+      cautions: v.array(v.string()),
+      done: v.boolean(),
+    }),
+  ),
 });
 export type FitReport = v.InferOutput<typeof FitSchema>;
 
 /** Works out the fit of one survey; null where it has no target. */
 export type FindFit = (bore: BoreEvaluation, survey: SurveyEvaluation) => FitReport | null;
 
-export function fitFinder(job: Job, shop: Shop | null): FindFit {
+/** @param onePin all bores of the job together; null where there is but one */
+export function fitFinder(job: Job, shop: Shop | null, onePin: OnePin | null = null): FindFit {
   return (bore, survey) => {
     const found = fitOfSurvey(job, bore, survey, shop);
     const wall = found?.bushings[0]?.seated.wall;
@@ -47,8 +61,26 @@ export function fitFinder(job: Job, shop: Shop | null): FindFit {
       way: wall.way,
       bushings: found.bushings.map((one) => bushingReport(one, job)),
       metals: found.metals.map(metalReport),
+      sideGap: sideGapReport(found.side, job.units),
+      order: orderReport(found, onePin, job, bore),
     };
   };
+}
+
+function orderReport(
+  found: FitFound,
+  onePin: OnePin | null,
+  job: Job,
+  bore: BoreEvaluation,
+): FitReport['order'] {
+  const feature = job.features.find(({ id }) => id === bore.id)!;
+  const done = feature.decisions.fit?.done ?? [];
+  return orderSteps(found, onePin, job, feature).map(({ key, says, cautions }) => ({
+    step: key,
+    words: says,
+    cautions: [...cautions],
+    done: done.includes(key),
+  }));
 }
 
 function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number] {

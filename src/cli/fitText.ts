@@ -1,9 +1,12 @@
 /** The fit of each bushing, as lines of the report for people. */
 import { type BushingFit, fitOfSurvey } from '../evaluate/fit.ts';
+import type { OnePin } from '../evaluate/onePin.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { clockWords } from '../figures/clockWords.ts';
 import { degreesName } from '../figures/degrees.ts';
 import { fitHead } from '../figures/fitWords.ts';
+import { orderSteps } from '../figures/orderWords.ts';
+import { sideGapMissing, sideGapWords } from '../figures/sideGapWords.ts';
 import { slipWords } from '../figures/slipWords.ts';
 import { hotWork } from '../job/safety.ts';
 import type { Job } from '../job/schema.ts';
@@ -16,16 +19,33 @@ export function fitParts(
   bore: BoreEvaluation,
   survey: SurveyEvaluation,
   shop: Shop | null,
+  onePin: OnePin | null,
 ): Part[] {
   const found = fitOfSurvey(job, bore, survey, shop);
   if (found === null) return [];
-  return found.bushings.flatMap((one) => [
-    {
-      head: `Fit of ${one.seated.name}`,
-      lines: [fitHead(one.seated, job.units), ...pressLines(one.press, job.units)],
-    },
-    slipPart(one, job),
-  ]);
+  const { side } = found;
+  const feature = job.features.find(({ id }) => id === bore.id)!;
+  const order = {
+    head: 'Order of the work',
+    lines: orderSteps(found, onePin, job, feature).map(({ says, cautions }) =>
+      [says, ...cautions].join(' '),
+    ),
+  };
+  const gap = {
+    head: 'Side gap along the pin',
+    lines: [...sideGapWords(side, job.units), ...sideGapMissing(side)],
+  };
+  return [
+    ...found.bushings.flatMap((one) => [
+      {
+        head: `Fit of ${one.seated.name}`,
+        lines: [fitHead(one.seated, job.units), ...pressLines(one.press, job.units)],
+      },
+      slipPart(one, job),
+    ]),
+    ...(feature.sideGap === undefined ? [] : [gap]),
+    order,
+  ];
 }
 
 /** Heat, cold and the clock; of heat nothing before its questions are answered. */

@@ -24,6 +24,7 @@ import { centresReport, type FindCentres } from './centresReport.ts';
 import type { FindFit } from './fitReport.ts';
 import { jointReport, patternsReport } from './jointReport.ts';
 import { matrix } from './matrix.ts';
+import { type FindOnePin, onePinReport } from './onePinReport.ts';
 import type { FindOther } from './otherReport.ts';
 import { passesReport } from './passesReport.ts';
 import { type FindPin, pinReport } from './pinsReport.ts';
@@ -51,6 +52,7 @@ export interface Finders {
   readonly fit?: FindFit;
   readonly centres?: FindCentres;
   readonly cylinders?: FindCylinders;
+  readonly onePin?: FindOnePin;
 }
 
 /** What is told of pins: of which job, and how their plan is worked out. */
@@ -82,6 +84,7 @@ export function reportOf(
         ? []
         : chosenPins(evaluation, choice).map((pin) => pinReport(pins.job, pin, pins.find)),
     joint: jointReport(evaluation),
+    onePin: onePinReport(finders.onePin?.() ?? null, evaluation.units),
   };
 }
 

@@ -1,5 +1,6 @@
 /** `roundhand report`: a job, a CSV of readings or one of points through the same evaluation as the page. */
 import { basename } from 'node:path';
+import { onePinOf } from '../evaluate/onePin.ts';
 import { passesOfSurvey } from '../evaluate/passes.ts';
 import { jobFromScan } from '../evaluate/scanJob.ts';
 import {
@@ -44,15 +45,17 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const evaluation = evaluate(job, memory, 'settled', said.shop);
   const lost = whyNothing(evaluation, choice);
   if (lost !== null) return { out: '', fault: `${name}: ${lost}` };
+  const onePin = onePinOf(job, evaluation, said.shop);
   const finders = {
     other: otherFinder(job, memory, matrix, said.shop),
     buildUp: buildUpFinder(job, said.shop),
-    fit: fitFinder(job, said.shop),
+    fit: fitFinder(job, said.shop, onePin),
     centres: centresFinder(job, memory, said.shop),
     cylinders: cylindersFinder(job, memory, said.shop),
     ways: waysFinder(job, said.shop),
     passes: (bore: BoreEvaluation, survey: SurveyEvaluation) =>
       passesOfSurvey(job, bore, survey, said.shop),
+    onePin: () => onePin,
   };
   const pins = pinFinder(job, memory, said.shop);
   const out =

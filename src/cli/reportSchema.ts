@@ -9,6 +9,7 @@ import { BuildUpSchema } from './buildUpReport.ts';
 import { CentresSchema, RuleSchema } from './centresReport.ts';
 import { FitSchema } from './fitReport.ts';
 import { JointSchema, PatternSchema } from './jointReport.ts';
+import { OnePinSchema } from './onePinReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { GrindingSchema, PassSchema } from './passesReport.ts';
 import { PinSchema } from './pinsReport.ts';
@@ -292,6 +293,8 @@ export const Report = v.strictObject({
   pins: v.array(PinSchema),
   /** Every part of the joint side by side, of the whole job. */
   joint: JointSchema,
+  /** Several bores on one pin; null where the job has but one bore. */
+  onePin: v.nullable(OnePinSchema),
 });
 export type Report = v.InferOutput<typeof Report>;
 export type SurveyReport = Report['bores'][number]['surveys'][number];

@@ -1,6 +1,7 @@
 /** The report for people: the same sentences as in the notebook, in plain text. */
 
 import type { CentreRule } from '../bore/types.ts';
+import type { OnePin } from '../evaluate/onePin.ts';
 import { passesOfSurvey } from '../evaluate/passes.ts';
 import { waysOfSurvey } from '../evaluate/ways.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
@@ -31,6 +32,7 @@ import { buildUpParts } from './buildUpText.ts';
 import type { FindCentres } from './centresReport.ts';
 import { centresText } from './centresText.ts';
 import { fitParts } from './fitText.ts';
+import { type FindOnePin, onePinText } from './onePinReport.ts';
 import { passesText } from './passesReport.ts';
 import type { FindPin } from './pinsReport.ts';
 import { pinText } from './pinsText.ts';
@@ -50,6 +52,7 @@ interface TextFinders {
   readonly pins?: FindPin;
   /** How well the cylinders are known. */
   readonly cylinders?: FindCylinders;
+  readonly onePin?: FindOnePin;
 }
 
 /**
@@ -60,14 +63,29 @@ export function reportText(
   job: Job,
   evaluation: Evaluation,
   shop: Shop | null = null,
-  { centres = () => null, pins = () => null, cylinders = () => null }: TextFinders = {},
+  {
+    centres = () => null,
+    pins = () => null,
+    cylinders = () => null,
+    onePin = () => null,
+  }: TextFinders = {},
 ): string {
   const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
-  const bores = evaluation.bores.map((bore) => boreText(bore, { job, shop, centres, cylinders }));
+  const together = onePin();
+  const bores = evaluation.bores.map((bore) =>
+    boreText(bore, { job, shop, centres, cylinders, onePin: together }),
+  );
   const shafts = evaluation.parts
     .filter(({ kind }) => kind === 'pin')
     .map((pin) => pinText(job, pin, pins));
-  return [head, ...bores, ...shafts, jointText(evaluation), wrapped(GRINDING)]
+  return [
+    head,
+    ...bores,
+    ...shafts,
+    jointText(evaluation),
+    onePinText(together, job.units),
+    wrapped(GRINDING),
+  ]
     .filter((part) => part !== '')
     .join('\n\n');
 }
@@ -93,6 +111,7 @@ interface Of {
   readonly shop: Shop | null;
   readonly centres: FindCentres;
   readonly cylinders: FindCylinders;
+  readonly onePin: OnePin | null;
 }
 
 function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): string {
@@ -114,9 +133,10 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): str
     ...passesText(passesOfSurvey(job, bore, survey, shop), survey, bore, units).map(
       ({ title, lines }) => [wrapped(title), list(lines)].filter((part) => part !== '').join('\n'),
     ),
-    ...[...buildUpParts(job, bore, survey, shop), ...fitParts(job, bore, survey, shop)].map(
-      ({ head, lines }) => `${head}:\n${list(lines)}`,
-    ),
+    ...[
+      ...buildUpParts(job, bore, survey, shop),
+      ...fitParts(job, bore, survey, shop, of.onePin),
+    ].map(({ head, lines }) => `${head}:\n${list(lines)}`),
     list(
       [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),
     ),

@@ -7,6 +7,8 @@ import { type Heat, heatOf } from './fit/heat.ts';
 import { type MetalUsed, metalsOf } from './fit/material.ts';
 import { type PressPart, pressPart } from './fit/press.ts';
 import { fitMatter, type Seated, seatedOf } from './fit/seated.ts';
+import { type SideStack, sideStackOf } from './fit/sideStack.ts';
+import { type OnePin, onePinOf } from './onePin.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
 
 /** One bushing in its bore. */
@@ -23,6 +25,13 @@ export interface FitFound {
   readonly bushings: readonly BushingFit[];
   /** All that the job may name: the usual metals, then its own. */
   readonly metals: readonly MetalUsed[];
+  /** The room beside the boss, along the pin. */
+  readonly side: SideStack;
+}
+
+export interface FitAnswer extends FitFound {
+  /** All bores of the job together; null where there is but one. */
+  readonly onePin: OnePin | null;
 }
 
 /** @returns null where the job holds no such survey, or it has no target or no seat */
@@ -31,9 +40,10 @@ export function fitAsked(
   asked: SurveyOf,
   memory: Memory,
   shop: Shop | null = null,
-): FitFound | null {
+): FitAnswer | null {
   const found = surveyOf(job, asked, memory, shop);
-  return found && fitOfSurvey(job, found.of, found.one, shop);
+  const fit = found && fitOfSurvey(job, found.of, found.one, shop);
+  return fit && { ...fit, onePin: onePinOf(job, found.all, shop) };
 }
 
 export function fitOfSurvey(
@@ -50,5 +60,6 @@ export function fitOfSurvey(
       return { seated, press: pressPart(matter, seated), heat, clock: clockOf(heat, seated) };
     }),
     metals: metalsOf(job),
+    side: sideStackOf(job, matter.feature, shop),
   };
 }

@@ -88,12 +88,14 @@ function middleOf(job: Job, feature: Feature): Middle | null {
 }
 
 /** Straight through their middles by least squares; through a single one, along the pin. */
-function lineThrough(middles: readonly Middle[]): Axis {
-  const mean = (of: (one: Middle) => number) =>
+export function lineThrough(
+  middles: readonly { readonly station: number; readonly x: number; readonly y: number }[],
+): Axis {
+  const mean = (of: (one: (typeof middles)[number]) => number) =>
     middles.reduce((sum, one) => sum + of(one), 0) / middles.length;
   const middle = mean(({ station }) => station);
   const spread = mean(({ station }) => (station - middle) ** 2);
-  const lean = (of: (one: Middle) => number) =>
+  const lean = (of: (one: (typeof middles)[number]) => number) =>
     spread > 0 ? mean((one) => (one.station - middle) * of(one)) / spread : 0;
   const [leanX, leanY] = [lean(({ x }) => x), lean(({ y }) => y)];
   return {

@@ -1,5 +1,11 @@
 /** One survey of a job as it was worked out, for what is asked about it alone. */
-import { type BoreEvaluation, evaluate, type Memory, type SurveyEvaluation } from '../evaluate.ts';
+import {
+  type BoreEvaluation,
+  type Evaluation,
+  evaluate,
+  type Memory,
+  type SurveyEvaluation,
+} from '../evaluate.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 
@@ -18,9 +24,15 @@ export function surveyOf(
   { bore, survey }: SurveyOf,
   memory: Memory,
   shop: Shop | null,
-): { readonly of: BoreEvaluation; readonly one: SurveyEvaluation } | null {
-  const { bores } = evaluate(job, new Map(memory), 'quick', shop);
+): {
+  readonly of: BoreEvaluation;
+  readonly one: SurveyEvaluation;
+  /** What the whole job comes to beside it. */
+  readonly all: Evaluation;
+} | null {
+  const all = evaluate(job, new Map(memory), 'quick', shop);
+  const { bores } = all;
   const of = bores.find(({ id }) => id === bore);
   const one = of?.surveys.find(({ id }) => id === survey);
-  return of === undefined || one === undefined ? null : { of, one };
+  return of === undefined || one === undefined ? null : { of, one, all };
 }

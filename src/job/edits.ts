@@ -34,6 +34,7 @@ import {
 } from './schema.ts';
 import { lengthMm } from './units.ts';
 
+export * from './alignEdits.ts';
 export * from './centreEdits.ts';
 export type { Tried } from './change.ts';
 export * from './featureEdits.ts';
@@ -44,6 +45,7 @@ export { pasteBlock } from './paste.ts';
 export * from './pinEdits.ts';
 export * from './readingEdits.ts';
 export * from './setupEdits.ts';
+export * from './sideGapEdits.ts';
 export * from './surveyEdits.ts';
 
 /** All that a new job asks; lengths are texts in `units`. */

@@ -1,7 +1,7 @@
 /** What the saved job says of the fit: which wall is judged, and the figures that are not the usual ones. */
 import * as v from 'valibot';
 import { HeatFigures } from './heatSchema.ts';
-import { Typed, text } from './typed.ts';
+import { MOST, Typed, text } from './typed.ts';
 
 export const FitFigures = v.strictObject({
   /** The wall as the chosen way is to leave it (left out), or as it was measured. */
@@ -12,4 +12,6 @@ export const FitFigures = v.strictObject({
   /** What pressing flattens of the two rough walls, across. */
   roughnessLoss: v.optional(Typed),
   heat: v.optional(HeatFigures),
+  /** Steps of the order of work that are ticked off, by their names. */
+  done: v.optional(v.pipe(v.array(text(MOST.clock)), v.maxLength(MOST.steps))),
 });

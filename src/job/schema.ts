@@ -5,10 +5,12 @@
  * `units.ts`, when a job is evaluated. Nothing computed is stored, except what was issued to the bench.
  */
 import * as v from 'valibot';
+import { BarBy, BarReading } from './alignSchema.ts';
 import { FitFigures } from './fitSchema.ts';
 import { OwnMaterial } from './materialSchema.ts';
 import { Shim, Squeeze, Weld } from './mendingSchema.ts';
 import { Land, OfPin } from './pinSchema.ts';
+import { SideGap } from './sideGapSchema.ts';
 import { Face, Id, MOST, Name, Typed, text } from './typed.ts';
 
 export { SteelPart } from './mendingSchema.ts';
@@ -313,6 +315,10 @@ export const Feature = v.strictObject({
       leanY: v.optional(Typed),
     }),
   ),
+  /** Read from a straight bar through all bores of the pin. */
+  bar: v.optional(v.pipe(v.array(BarReading), v.maxLength(MOST.bar))),
+  /** The room beside this boss between two ears. */
+  sideGap: v.optional(SideGap),
   /** Clock position towards which the load pulls. */
   load: v.optional(Clock),
   surveys: v.array(Survey),
@@ -353,6 +359,8 @@ export const Job = v.strictObject({
   /** Metals of one's own, and figures of the usual ones that are not the usual figures. */
   materials: v.optional(v.pipe(v.array(OwnMaterial), v.maxLength(MOST.materials))),
   safety: Safety,
+  /** How bores were read from a straight bar through all of them; left out: with feelers. */
+  barBy: v.optional(BarBy),
   note: v.optional(Note),
 });
 export type Job = v.InferOutput<typeof Job>;

@@ -8,7 +8,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { BuildUp } from '../evaluate/buildUp.ts';
 import type { Centres } from '../evaluate/centres.ts';
 import type { PlugGives } from '../evaluate/cylinderGives.ts';
-import type { FitFound } from '../evaluate/fit.ts';
+import type { FitAnswer } from '../evaluate/fit.ts';
 import type { OtherAsked } from '../evaluate/otherReading.ts';
 import type { Passes } from '../evaluate/passes.ts';
 import type { PinPlan } from '../evaluate/pinTypes.ts';
@@ -38,7 +38,7 @@ export interface Asides {
   /** What squeezing, shimming and welding come to. */
   readonly buildUp: { readonly asked: SurveyOf; readonly answer: BuildUp | null };
   /** Press fit, heat and clearance of the bore's bushings. */
-  readonly fit: { readonly asked: SurveyOf; readonly answer: FitFound | null };
+  readonly fit: { readonly asked: SurveyOf; readonly answer: FitAnswer | null };
   /** How well the cylinders through the whole depth are known. */
   readonly cylinders: { readonly asked: SurveyOf; readonly answer: PlugGives | null };
   /** The ways of mending. */

@@ -1,6 +1,6 @@
 /** The fit of the survey on the bench: asked of the worker while it is looked at. No React; `useFit` is for views. */
 import { create } from 'zustand';
-import type { FitFound } from '../evaluate/fit.ts';
+import type { FitAnswer } from '../evaluate/fit.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { askAside, asker } from './bridge.ts';
@@ -18,7 +18,7 @@ interface Matter extends Of {
 
 interface FitState {
   readonly of: Matter | null;
-  readonly shown: FitFound | null;
+  readonly shown: FitAnswer | null;
 }
 
 export const useFit = create<FitState>()(() => ({ of: null, shown: null }));

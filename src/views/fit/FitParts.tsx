@@ -8,6 +8,10 @@ import { useJob } from '../../store/useJob.ts';
 import { useShop } from '../../store/useShop.ts';
 import type { Worked } from '../plan/worked.ts';
 import { HeatPart } from './HeatPart.tsx';
+import { OnePinPart } from './OnePinPart.tsx';
+import { OrderPart } from './OrderPart.tsx';
+import { SideGapPart } from './SideGapPart.tsx';
+import './fitLine.css';
 
 export default function FitParts({ bench }: { readonly bench: Worked }) {
   const { job, bore, survey } = bench;
@@ -26,13 +30,18 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
       {found === null ? (
         <p className="soft">Working it out…</p>
       ) : (
-        found.bushings.map((one) => (
-          <section key={one.seated.id}>
-            <h3>{one.seated.name}</h3>
-            <p>{fitHead(one.seated, job.units)}</p>
-            <HeatPart {...{ bench, found, one }} />
-          </section>
-        ))
+        <>
+          {found.bushings.map((one) => (
+            <section key={one.seated.id}>
+              <h3>{one.seated.name}</h3>
+              <p>{fitHead(one.seated, job.units)}</p>
+              <HeatPart {...{ bench, found, one }} />
+            </section>
+          ))}
+          {found.onePin !== null && <OnePinPart bench={bench} found={found.onePin} />}
+          <SideGapPart bench={bench} found={found.side} />
+          <OrderPart bench={bench} found={found} />
+        </>
       )}
     </>
   );

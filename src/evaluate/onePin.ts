@@ -1,0 +1,267 @@
+/**
+ * Several bores on one pin: the largest straight pin that passes through all of them, whether the pin of the job does, and
+ * which bore stands off the line of the others. Each bore counts as its last survey has it.
+ */
+import { type HoleWall, type StraightPin, straightPin } from '../assembly/straightPin.ts';
+import { SEATED } from '../bore/removal.ts';
+import type { Axis, WearSurface } from '../bore/types.ts';
+import type { BoreEvaluation, Evaluation } from '../evaluate.ts';
+import type { Feature, Job } from '../job/schema.ts';
+import type { Shop } from '../job/shop.ts';
+import { type Placed, placedOf } from './fit/placed.ts';
+import { fitMatter, type Seated, seatedOf } from './fit/seated.ts';
+import { lineThrough } from './partner.ts';
+
+/** One bore on the pin. Lengths in mm. */
+export interface PinHole {
+  readonly id: string;
+  readonly name: string;
+  /** What the pin meets: the inside of its bushings, or the bare wall. */
+  readonly through: 'bushing' | 'wall';
+  /** How much the bushing is taken to close in when it is pressed, across: all of its mean press fit; NaN: a bare wall. */
+  readonly closesIn: number;
+  readonly placed: Placed;
+  /** The largest straight pin that this hole lets through by itself, across. */
+  readonly alone: number;
+  /** Its axis at both faces, from the line of the largest pin: x to 3 o'clock, y to 12; NaN where there is none. */
+  readonly beside: Readonly<Record<'A' | 'B', { readonly x: number; readonly y: number }>>;
+  /** From the line of the others to this one's axis, at the face where they are farther apart; null: no other. */
+  readonly off: Off | null;
+  /** Where the largest pin comes nearest: the air left there, per side; clock position, and depth from face A. */
+  readonly nearest: { readonly air: number; readonly theta: number; readonly z: number };
+  /** How far the pin of the job would bite there, per side, where it does not pass; 0 where it clears, NaN not known. */
+  readonly bites: number;
+}
+
+export interface Off {
+  readonly perSide: number;
+  readonly theta: number;
+  readonly face: 'A' | 'B';
+  /** Farther than half of the running clearance; null where that is not known. */
+  readonly over: boolean | null;
+}
+
+export interface OnePin {
+  readonly holes: readonly PinHole[];
+  /** Bores that cannot be counted, and why, without a full stop. */
+  readonly leftOut: readonly { readonly name: string; readonly why: string }[];
+  /** Readings from the bar that cannot be used, a sentence each without a full stop. */
+  readonly faults: readonly string[];
+  /** Across; NaN: fewer than two bores can be counted, or nothing goes through all. */
+  readonly largest: number;
+  /** What holds the largest pin: names of bores with clock position and depth. */
+  readonly contacts: readonly {
+    readonly name: string;
+    readonly theta: number;
+    readonly z: number;
+  }[];
+  /** The greatest diameter of the pin that the job tells of; NaN: none. */
+  readonly pin: number;
+  /** Running clearance, across, by which a bore is called off the line: the least that is wanted; NaN not known. */
+  readonly clearance: number;
+}
+
+/** @returns null where the job has but one bore */
+export function onePinOf(job: Job, evaluation: Evaluation, shop: Shop | null): OnePin | null {
+  if (evaluation.bores.length < 2) return null;
+  const found = evaluation.bores.map((bore) => holeOf(job, bore, shop));
+  const met = found.flatMap((one) => (one.ok ? [one] : []));
+  const all = met.length > 1 ? straightPin(met.map(({ wall }) => wall)) : null;
+  const pin = evaluation.joint.parts
+    .filter(({ kind }) => kind === 'pin')
+    .reduce((most, { size }) => fmax(most, size.greatest.mm), Number.NaN);
+  const clearance = evaluation.bores.reduce((least, { facts }) => {
+    const { mm } = facts.clearance;
+    return mm < least || Number.isNaN(least) ? mm : least;
+  }, Number.NaN);
+  return {
+    holes: met.map((one, i) => holeFound(one, i, { met, all, pin, clearance })),
+    leftOut: found.flatMap((one) => (one.ok ? [] : [{ name: one.name, why: one.why }])),
+    faults: met.flatMap(({ faults }) => faults),
+    largest: all?.diameter ?? Number.NaN,
+    contacts: (all?.contacts ?? []).map(({ hole, theta, z }) => ({
+      name: met[hole]!.name,
+      theta,
+      z: z - met[hole]!.placed.station,
+    })),
+    pin,
+    clearance,
+  };
+}
+
+function fmax(a: number, b: number): number {
+  return b > a || Number.isNaN(a) ? b : a;
+}
+
+/** A bore that can be counted, its wall and axis in the frame of the pin. */
+interface Hole {
+  readonly ok: true;
+  readonly id: string;
+  readonly name: string;
+  readonly through: PinHole['through'];
+  readonly closesIn: number;
+  readonly placed: Placed;
+  readonly faults: readonly string[];
+  readonly wall: HoleWall;
+  /** Of what the pin meets, at face A of the bore. */
+  readonly axis: Axis;
+}
+
+type HoleOrNot = Hole | { readonly ok: false; readonly name: string; readonly why: string };
+
+function holeOf(job: Job, bore: BoreEvaluation, shop: Shop | null): HoleOrNot {
+  const { id, name } = bore;
+  const not = (why: string): HoleOrNot => ({ ok: false, name, why });
+  const feature = job.features.find((one) => one.id === id);
+  const survey = bore.surveys.findLast(({ surface }) => surface !== null);
+  if (feature === undefined || survey?.surface == null) return not('it has no readings yet');
+  const { surface } = survey;
+  const place = placedOf(job, feature, surface);
+  if (!place.ok) return not(place.why);
+  const matter = fitMatter(job, bore, survey, shop);
+  const seated = matter === null ? [] : seatedOf(matter).filter(({ inside }) => inside > 0);
+  const { placed, faults } = place;
+  const common = { ok: true as const, id, name, placed, faults };
+  return complete(feature, seated)
+    ? { ...common, through: 'bushing', ...bushed(seated, placed) }
+    : { ...common, through: 'wall', closesIn: Number.NaN, ...bare(surface, placed) };
+}
+
+/** Every bushing's inside is known: one alone would let a pin through where the other may hold it. */
+function complete({ bushings }: Feature, seated: readonly Seated[]): boolean {
+  return bushings.length > 0 && seated.length === bushings.length;
+}
+
+/** Circles at both ends of each bushing, closed in by all of its mean press fit: the safe plan. */
+function bushed(
+  seated: readonly Seated[],
+  placed: Placed,
+): Pick<Hole, 'closesIn' | 'wall' | 'axis'> {
+  const circles = seated.flatMap((one) => {
+    const to = Math.min(one.seat.to, placed.length);
+    const radius = (one.inside - closing(one)) / 2;
+    return [one.seat.from, to].map((z) => ({ ...at(one.wall.axis, placed, z), radius }));
+  });
+  return {
+    closesIn: Math.max(...seated.map(closing)),
+    wall: { x: [], y: [], z: [], circles },
+    axis: seated[0]!.wall.axis,
+  };
+}
+
+/** Mean press fit where it is to be held, across; 0 where there is none. */
+function closing({ wall: { press, places } }: Seated): number {
+  let [sum, count] = [0, 0];
+  press.forEach((mm, k) => {
+    if (places[k] !== SEATED || Number.isNaN(mm)) return;
+    sum += mm;
+    count += 1;
+  });
+  return count > 0 ? Math.max(0, sum / count) : 0;
+}
+
+/** A place on an axis of the bore, in the frame of the pin. */
+function at({ x, y, leanX, leanY }: Axis, placed: Placed, z: number) {
+  return {
+    x: placed.x + x + (placed.leanX + leanX) * z,
+    y: placed.y + y + (placed.leanY + leanY) * z,
+    z: placed.station + z,
+  };
+}
+
+/** Rows of the surface that are asked: between them it is smooth. */
+const EVERY = 2;
+const NO_LEAN: Axis = { x: 0, y: 0, leanX: 0, leanY: 0 };
+
+function bare({ grid, mean }: WearSurface, placed: Placed): Pick<Hole, 'wall' | 'axis'> {
+  const turns = grid.theta.length;
+  const rows = Array.from(grid.z.keys()).filter((row) => row % EVERY === 0);
+  const columns = [0, 1, 2].map(() => new Float64Array(rows.length * turns));
+  const [x, y, z] = columns as [Float64Array, Float64Array, Float64Array];
+  const middles = rows.map((row, level) => {
+    const depth = grid.z[row]!;
+    const centre = at(NO_LEAN, placed, depth);
+    let [sideX, sideY] = [0, 0];
+    for (let i = 0; i < turns; i++) {
+      const [r, theta] = [mean[row * turns + i]!, grid.theta[i]!];
+      const k = level * turns + i;
+      x[k] = centre.x + r * Math.sin(theta);
+      y[k] = centre.y + r * Math.cos(theta);
+      z[k] = centre.z;
+      sideX += (2 * r * Math.sin(theta)) / turns;
+      sideY += (2 * r * Math.cos(theta)) / turns;
+    }
+    return { station: depth, x: sideX, y: sideY };
+  });
+  return { wall: { x, y, z, circles: [] }, axis: lineThrough(middles) };
+}
+
+interface Among {
+  readonly met: readonly Hole[];
+  readonly all: StraightPin | null;
+  readonly pin: number;
+  readonly clearance: number;
+}
+
+function holeFound(hole: Hole, i: number, { met, all, pin, clearance }: Among): PinHole {
+  const { id, name, through, closesIn, placed, wall } = hole;
+  const near = all?.nearest[i];
+  const air = near === undefined ? Number.NaN : near.distance - all!.diameter / 2;
+  const bites = near === undefined ? Number.NaN : Math.max(0, pin / 2 - near.distance);
+  return {
+    id,
+    name,
+    through,
+    closesIn,
+    placed,
+    alone: straightPin([wall])?.diameter ?? Number.NaN,
+    beside: { A: from(hole, all, 0), B: from(hole, all, placed.length) },
+    off: offOf(
+      hole,
+      met.filter((one) => one !== hole),
+      clearance,
+    ),
+    nearest: {
+      air,
+      theta: near?.theta ?? Number.NaN,
+      z: near === undefined ? Number.NaN : near.z - placed.station,
+    },
+    bites,
+  };
+}
+
+/** The axis of a hole at a depth, from the line of the largest pin. */
+function from({ axis, placed }: Hole, all: StraightPin | null, depth: number) {
+  const { x, y, z } = at(axis, placed, depth);
+  const line = all?.line;
+  return {
+    x: line === undefined ? Number.NaN : x - line.x - line.leanX * z,
+    y: line === undefined ? Number.NaN : y - line.y - line.leanY * z,
+  };
+}
+
+/** Against the straight line through the middles of the others; through a single one, along the bar or the stated line. */
+function offOf({ axis, placed }: Hole, others: readonly Hole[], clearance: number): Off | null {
+  if (others.length === 0) return null;
+  const line = lineThrough(
+    others.map((one) => {
+      const { x, y, z } = at(one.axis, one.placed, one.placed.length / 2);
+      return { station: z, x, y };
+    }),
+  );
+  const [far] = (['A', 'B'] as const)
+    .map((face) => {
+      const own = at(axis, placed, face === 'A' ? 0 : placed.length);
+      const [x, y] = [own.x - line.x - line.leanX * own.z, own.y - line.y - line.leanY * own.z];
+      const theta = Math.atan2(x, y);
+      const perSide = Math.hypot(x, y);
+      return {
+        perSide,
+        theta: theta < 0 ? theta + 2 * Math.PI : theta,
+        face,
+        over: clearance >= 0 ? perSide > clearance / 2 : null,
+      };
+    })
+    .sort((a, b) => b.perSide - a.perSide);
+  return far ?? null;
+}
