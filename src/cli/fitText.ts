@@ -19,7 +19,7 @@ export function fitParts(
   bore: BoreEvaluation,
   survey: SurveyEvaluation,
   shop: Shop | null,
-  onePin: OnePin | null,
+  onePin: OnePin | null = null,
 ): Part[] {
   const found = fitOfSurvey(job, bore, survey, shop);
   if (found === null) return [];
