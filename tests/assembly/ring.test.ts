@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { lobeMoves } from '../../src/assembly/ring.ts';
 import { springback } from '../../src/assembly/springback.ts';
 import { hotShares, STEEL_MODULUS } from '../../src/assembly/steel.ts';
+import { ringElements } from './ringElements.ts';
 
 const ring = (ratio: number, poisson = 0.3) => ({ bore: 1, outside: ratio, poisson });
 
@@ -31,14 +32,49 @@ describe('a ring under n lobes', () => {
     near(-outside.bore, ratio * far);
   });
 
-  it('is a hole in an endless plate where the outside is far away', () => {
-    // u = (p a / 4 mu) [k / (n - 1) + 1 / (n + 1)], E u / (p a) for nu 0.3: 1.56667, 0.8375, 0.58.
-    for (const [n, told] of [
-      [2, 1.56667],
-      [3, 0.8375],
-      [4, 0.58],
-    ] as const) {
-      expect(Math.abs(lobeMoves(ring(200), n, 'bore').bore / told - 1)).toBeLessThan(1e-3);
+  // By hand from the two of Michell's terms that stay finite: u = (p a / 4 mu) [k / (n - 1) + 1 / (n + 1)] for a hole in
+  // a plate, -(p b / 4 mu) [1 / (n - 1) + k / (n + 1)] for a disc; k = (3 - nu) / (1 + nu).
+  const k = (3 - 0.3) / 1.3;
+  it.each([2, 3, 4, 6, 12, 60])(
+    'with %i lobes is a hole in an endless plate where the outside is far away',
+    (n) => {
+      const told = (1.3 / 2) * (k / (n - 1) + 1 / (n + 1));
+      expect(Math.abs(lobeMoves(ring(1e4), n, 'bore').bore / told - 1)).toBeLessThan(1e-6);
+      expect(lobeMoves(ring(Number.POSITIVE_INFINITY), n, 'bore').bore).toBeCloseTo(told, 12);
+    },
+  );
+
+  it.each([2, 3, 4, 6, 12, 60])('with %i lobes is a disc where the bore is small', (n) => {
+    const told = -(1.3 / 2) * (1 / (n - 1) + k / (n + 1));
+    const { outside } = lobeMoves(ring(1e4), n, 'outside');
+    expect(Math.abs(outside / 1e4 / told - 1)).toBeLessThan(1e-6);
+  });
+
+  it('is Lamé’s ring under even pressure', () => {
+    // Budynas and Nisbett, Shigley’s Mechanical Engineering Design, equation 3-51: hoop (b2 + a2) / (b2 - a2) at the
+    // bore under pressure there; -2 b2 / (b2 - a2) under pressure outside.
+    expect(lobeMoves(ring(2), 0, 'bore').hoop).toBeCloseTo(5 / 3, 14);
+    expect(lobeMoves(ring(2), 0, 'bore').bore).toBeCloseTo(5 / 3 + 0.3, 14);
+    expect(lobeMoves(ring(2), 0, 'outside').hoop).toBeCloseTo(-8 / 3, 14);
+    expect(lobeMoves(ring(2), 0, 'outside').outside).toBeCloseTo(-2 * (5 / 3 - 0.3), 14);
+    expect(lobeMoves(ring(Number.POSITIVE_INFINITY), 0, 'bore').bore).toBeCloseTo(1.3, 14);
+  });
+
+  it.each([
+    [0, 'bore'],
+    [0, 'outside'],
+    [1, 'bore'],
+    [1, 'outside'],
+    [2, 'outside'],
+    [5, 'bore'],
+  ] as const)('with %i lobes moves as finite elements have it, pressed on the %s', (n, on) => {
+    const found = lobeMoves(ring(1.5), n, on);
+    const coarse = ringElements(1.5, 0.3, n, on, 30);
+    const fine = ringElements(1.5, 0.3, n, on, 60);
+    for (const key of ['bore', 'outside'] as const) {
+      // Linear elements err by the square of their size: what is left after that, from the change between the two.
+      const told = fine[key] + (fine[key] - coarse[key]) / 3;
+      expect(Math.abs(found[key] - told)).toBeLessThan(0.05 * Math.abs(fine[key] - coarse[key]));
     }
   });
 
