@@ -6,22 +6,13 @@
  * Plane stress.
  */
 import { solveInPlace } from '../num/linearSystem.ts';
-import { oneLobe } from './sideways.ts';
+import { type LobeMoves, oneLobe } from './sideways.ts';
 
 export interface Ring {
   /** Radii of bore and outside, in one unit; only their ratio counts. Outside Infinity: an endless plate. */
   readonly bore: number;
   readonly outside: number;
   readonly poisson: number;
-}
-
-export interface LobeMoves {
-  /** Outward move of the bore at the crest of the load: E u / (p a), with a the bore's radius. */
-  readonly bore: number;
-  /** Outward move of the outside at the crest: E u / (p a). */
-  readonly outside: number;
-  /** Hoop stress at the bore at the crest: s / p, positive pulls. */
-  readonly hoop: number;
 }
 
 /**

@@ -7,7 +7,14 @@
  * (A r^3 + B / r + C r ln r) cos theta + D r theta sin theta with the body force's potential V = -f r cos theta
  * (Michell 1899; moves of the terms: Barber, Elasticity, table 9.1; those of V by Hooke's law).
  */
-import type { LobeMoves } from './ring.ts';
+export interface LobeMoves {
+  /** Outward move of the bore at the crest of the load: E u / (p a), with a the bore's radius. */
+  readonly bore: number;
+  /** Outward move of the outside at the crest: E u / (p a). */
+  readonly outside: number;
+  /** Hoop stress at the bore at the crest: s / p, positive pulls. */
+  readonly hoop: number;
+}
 
 /**
  * @param b outside over bore, above 1, finite

@@ -7,6 +7,8 @@ import { orderSteps } from '../figures/orderWords.ts';
 import { hotWork } from '../job/safety.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { RoundSchema, roundReport } from './fitRoundReport.ts';
+import { RunningSchema, runningReport } from './fitRunningReport.ts';
 import { orNull } from './heatReport.ts';
 import { MetalSchema, metalReport, PressSchema, pressReport } from './pressReport.ts';
 import { SideGapSchema, sideGapReport } from './sideGapReport.ts';
@@ -25,6 +27,8 @@ const BushingSchema = v.strictObject({
   press: PressSchema,
   /** With heat and cold, and the seconds that are left. */
   slip: SlipSchema,
+  round: RoundSchema,
+  running: RunningSchema,
 });
 
 export const FitSchema = v.strictObject({
@@ -50,10 +54,18 @@ export type FitReport = v.InferOutput<typeof FitSchema>;
 /** Works out the fit of one survey; null where it has no target. */
 export type FindFit = (bore: BoreEvaluation, survey: SurveyEvaluation) => FitReport | null;
 
-/** @param onePin all bores of the job together; null where there is but one */
-export function fitFinder(job: Job, shop: Shop | null, onePin: OnePin | null = null): FindFit {
+/**
+ * @param onePin all bores of the job together; null where there is but one
+ * @param parts what else was measured: the pin among it
+ */
+export function fitFinder(
+  job: Job,
+  shop: Shop | null,
+  onePin: OnePin | null = null,
+  parts: readonly BoreEvaluation[] = [],
+): FindFit {
   return (bore, survey) => {
-    const found = fitOfSurvey(job, bore, survey, shop);
+    const found = fitOfSurvey(job, bore, survey, shop, parts);
     const wall = found?.bushings[0]?.seated.wall;
     if (found == null || wall === undefined) return null;
     return {
@@ -94,5 +106,7 @@ function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number]
     seat: { from: seat.from, to: orNull(seat.to) },
     press: pressReport(one, job.units),
     slip: slipReport(one, job.units, hotWork(job.safety).open),
+    round: roundReport(one.round, one.seated, job.units),
+    running: runningReport(one.running, job.units),
   };
 }

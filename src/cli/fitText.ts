@@ -6,6 +6,8 @@ import { clockWords } from '../figures/clockWords.ts';
 import { degreesName } from '../figures/degrees.ts';
 import { fitHead } from '../figures/fitWords.ts';
 import { orderSteps } from '../figures/orderWords.ts';
+import { roundWords } from '../figures/roundWords.ts';
+import { runningWords } from '../figures/runningWords.ts';
 import { sideGapMissing, sideGapWords } from '../figures/sideGapWords.ts';
 import { slipWords } from '../figures/slipWords.ts';
 import { hotWork } from '../job/safety.ts';
@@ -20,8 +22,9 @@ export function fitParts(
   survey: SurveyEvaluation,
   shop: Shop | null,
   onePin: OnePin | null = null,
+  parts: readonly BoreEvaluation[] = [],
 ): Part[] {
-  const found = fitOfSurvey(job, bore, survey, shop);
+  const found = fitOfSurvey(job, bore, survey, shop, parts);
   if (found === null) return [];
   const { side } = found;
   const feature = job.features.find(({ id }) => id === bore.id)!;
@@ -39,7 +42,12 @@ export function fitParts(
     ...found.bushings.flatMap((one) => [
       {
         head: `Fit of ${one.seated.name}`,
-        lines: [fitHead(one.seated, job.units), ...pressLines(one.press, job.units)],
+        lines: [
+          fitHead(one.seated, job.units),
+          ...pressLines(one.press, job.units),
+          ...roundWords(one.round, job.units),
+          ...Object.values(runningWords(one.running, job.units)).flat(),
+        ],
       },
       slipPart(one, job),
     ]),

@@ -49,7 +49,7 @@ export function reportCommand(bytes: Buffer, file: string, options: Options): Sa
   const finders = {
     other: otherFinder(job, memory, matrix, said.shop),
     buildUp: buildUpFinder(job, said.shop),
-    fit: fitFinder(job, said.shop, onePin),
+    fit: fitFinder(job, said.shop, onePin, evaluation.parts),
     centres: centresFinder(job, memory, said.shop),
     cylinders: cylindersFinder(job, memory, said.shop),
     ways: waysFinder(job, said.shop),

@@ -73,7 +73,7 @@ export function reportText(
   const head = [job.title, job.machine, job.place].filter(Boolean).join(' · ');
   const together = onePin();
   const bores = evaluation.bores.map((bore) =>
-    boreText(bore, { job, shop, centres, cylinders, onePin: together }),
+    boreText(bore, { job, shop, others: evaluation.parts, centres, cylinders, onePin: together }),
   );
   const shafts = evaluation.parts
     .filter(({ kind }) => kind === 'pin')
@@ -109,13 +109,15 @@ function boreText(bore: BoreEvaluation, of: Of): string {
 interface Of {
   readonly job: Job;
   readonly shop: Shop | null;
+  /** What else was measured: pins and bushings. */
+  readonly others: readonly BoreEvaluation[];
   readonly centres: FindCentres;
   readonly cylinders: FindCylinders;
   readonly onePin: OnePin | null;
 }
 
 function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): string {
-  const { job, shop, centres, cylinders } = of;
+  const { job, shop, others, centres, cylinders } = of;
   const { units } = job;
   const length = bore.facts.length.mm;
   const parts = [
@@ -135,7 +137,7 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): str
     ),
     ...[
       ...buildUpParts(job, bore, survey, shop),
-      ...fitParts(job, bore, survey, shop, of.onePin),
+      ...fitParts(job, bore, survey, shop, of.onePin, others),
     ].map(({ head, lines }) => `${head}:\n${list(lines)}`),
     list(
       [...temperatureRemarks(survey.temperature, units), ...survey.notes].map(({ text }) => text),

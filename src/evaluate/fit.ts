@@ -6,7 +6,9 @@ import { type Clock, clockOf } from './fit/clock.ts';
 import { type Heat, heatOf } from './fit/heat.ts';
 import { type MetalUsed, metalsOf } from './fit/material.ts';
 import { type PressPart, pressPart } from './fit/press.ts';
-import { fitMatter, type Seated, seatedOf } from './fit/seated.ts';
+import { type RoundPart, roundPart } from './fit/round.ts';
+import { type RunningPart, runningPart } from './fit/running.ts';
+import { type FitMatter, fitMatter, type Seated, seatedOf } from './fit/seated.ts';
 import { type SideStack, sideStackOf } from './fit/sideStack.ts';
 import { type OnePin, onePinOf } from './onePin.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
@@ -19,6 +21,8 @@ export interface BushingFit {
   readonly heat: Heat;
   /** Null where sizes are missing, or nothing opens enough. */
   readonly clock: Clock | null;
+  readonly round: RoundPart;
+  readonly running: RunningPart;
 }
 
 export interface FitFound {
@@ -42,24 +46,42 @@ export function fitAsked(
   shop: Shop | null = null,
 ): FitAnswer | null {
   const found = surveyOf(job, asked, memory, shop);
-  const fit = found && fitOfSurvey(job, found.of, found.one, shop);
+  const fit = found && fitOfSurvey(job, found.of, found.one, shop, found.all.parts);
   return fit && { ...fit, onePin: onePinOf(job, found.all, shop) };
 }
 
+/** @param parts what else was measured in the job: the pin among it */
 export function fitOfSurvey(
   job: Job,
   bore: BoreEvaluation,
   survey: SurveyEvaluation,
   shop: Shop | null,
+  parts: readonly BoreEvaluation[] = [],
 ): FitFound | null {
   const matter = fitMatter(job, bore, survey, shop);
   if (matter === null) return null;
   return {
-    bushings: seatedOf(matter).map((seated) => {
-      const heat = heatOf(matter, seated);
-      return { seated, press: pressPart(matter, seated), heat, clock: clockOf(heat, seated) };
-    }),
+    bushings: seatedOf(matter).map((seated) => bushingFit(matter, seated, parts)),
     metals: metalsOf(job),
     side: sideStackOf(job, matter.feature, shop),
   };
+}
+
+function bushingFit(
+  matter: FitMatter,
+  seated: Seated,
+  parts: readonly BoreEvaluation[],
+): BushingFit {
+  const press = pressPart(matter, seated);
+  const { bushing, boss, facts } = press;
+  const round = roundPart({
+    seated,
+    bushing: bushing.material,
+    boss: boss.material,
+    loss: facts.loss.mm,
+  });
+  const { job, feature } = matter;
+  const running = runningPart({ job, feature, parts, seated, round });
+  const heat = heatOf(matter, seated);
+  return { seated, press, round, running, heat, clock: clockOf(heat, seated) };
 }

@@ -14,4 +14,7 @@ export const FitFigures = v.strictObject({
   heat: v.optional(HeatFigures),
   /** Steps of the order of work that are ticked off, by their names. */
   done: v.optional(v.pipe(v.array(text(MOST.clock)), v.maxLength(MOST.steps))),
+  /** Running clearance across: the most when new, and from which on it is worn out. */
+  clearanceMost: v.optional(Typed),
+  clearanceWorn: v.optional(Typed),
 });

@@ -12,6 +12,8 @@ import { OnePinPart } from './OnePinPart.tsx';
 import { OrderPart } from './OrderPart.tsx';
 import { SideGapPart } from './SideGapPart.tsx';
 import './fitLine.css';
+import { RoundPart } from './RoundPart.tsx';
+import { RunningPart } from './RunningPart.tsx';
 
 export default function FitParts({ bench }: { readonly bench: Worked }) {
   const { job, bore, survey } = bench;
@@ -35,6 +37,8 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
             <section key={one.seated.id}>
               <h3>{one.seated.name}</h3>
               <p>{fitHead(one.seated, job.units)}</p>
+              <RoundPart {...{ bench, found, one }} />
+              <RunningPart {...{ bench, found, one }} />
               <HeatPart {...{ bench, found, one }} />
             </section>
           ))}

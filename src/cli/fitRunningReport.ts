@@ -1,0 +1,121 @@
+/** How freely a pin runs in the pressed bushing, as the report names it: across unless it says per side; mm, degrees. */
+import * as v from 'valibot';
+import type { RunningPart } from '../evaluate/fit/running.ts';
+import { runningWords } from '../figures/runningWords.ts';
+import type { Units } from '../job/schema.ts';
+import { degrees } from './fitRoundReport.ts';
+import { orNull } from './heatReport.ts';
+
+const Num = v.nullable(v.number());
+const Across = v.strictObject({ across: v.number(), clock: v.number(), depth: v.number() });
+const Limit = v.strictObject({ mm: Num, from: v.picklist(['typed', 'default', 'missing']) });
+
+export const RunningSchema = v.strictObject({
+  words: v.array(v.string()),
+  pin: v.nullable(
+    v.strictObject({
+      from: v.picklist(['surveyed', 'list']),
+      least: v.number(),
+      mean: v.number(),
+      greatest: v.number(),
+      giveOrTake: v.number(),
+    }),
+  ),
+  limits: v.strictObject({ least: Limit, mostWhenNew: Limit, wornOut: Limit }),
+  /** Before the bushing goes in. */
+  free: v.nullable(v.strictObject({ tightest: v.number(), loosest: v.number() })),
+  /** The tightest were all of the press fit to close the bushing's bore. */
+  safe: Num,
+  installed: v.nullable(
+    v.strictObject({
+      verdict: v.picklist(['stuck', 'tight', 'good', 'wide', 'worn']),
+      tightest: Across,
+      loosest: Across,
+      mean: v.number(),
+      giveOrTake: v.number(),
+      /** The largest straight pin that goes through, and the room that it leaves for this one. */
+      largestPin: v.number(),
+      room: v.number(),
+      /** Per side, at each hour, the pin in the middle: least and greatest over the depth. */
+      byClock: v.array(
+        v.strictObject({ clock: v.number(), least: v.number(), greatest: v.number() }),
+      ),
+      /** Null: it need not be opened. `most` is per side. */
+      open: v.nullable(
+        v.strictObject({
+          to: v.number(),
+          places: v.array(
+            v.strictObject({
+              clock: v.number(),
+              most: v.number(),
+              from: v.number(),
+              to: v.number(),
+            }),
+          ),
+        }),
+      ),
+    }),
+  ),
+});
+type RunningReport = v.InferOutput<typeof RunningSchema>;
+
+export function runningReport(part: RunningPart, units: Units): RunningReport {
+  const { pin, limits, free, safe, installed } = part;
+  const limit = ({ mm, from }: RunningPart['limits']['least']) => ({ mm: orNull(mm), from });
+  const { said, open } = runningWords(part, units);
+  return {
+    words: [...said, ...open],
+    pin: pin && {
+      from: pin.from,
+      least: pin.least,
+      mean: pin.mean,
+      greatest: pin.greatest,
+      giveOrTake: pin.give,
+    },
+    limits: {
+      least: limit(limits.least),
+      mostWhenNew: limit(limits.most),
+      wornOut: limit(limits.worn),
+    },
+    free,
+    safe: orNull(safe),
+    installed: installed && installedReport(installed),
+  };
+}
+
+function installedReport(
+  found: NonNullable<RunningPart['installed']>,
+): NonNullable<RunningReport['installed']> {
+  const { verdict, tightest, loosest, mean, give, largest, room, byClock, open } = found;
+  return {
+    verdict,
+    tightest: acrossOf(tightest),
+    loosest: acrossOf(loosest),
+    mean,
+    giveOrTake: give,
+    largestPin: largest.diameter,
+    room,
+    byClock: byClock.map(({ theta, least, greatest }) => ({
+      clock: degrees(theta),
+      least,
+      greatest,
+    })),
+    open: open && {
+      to: open.to,
+      places: open.hours.map(({ theta, most, from, to }) => ({
+        clock: degrees(theta),
+        most,
+        from,
+        to,
+      })),
+    },
+  };
+}
+
+function acrossOf({
+  mm,
+  theta,
+  z,
+}: NonNullable<RunningPart['installed']>['tightest']): v.InferOutput<typeof Across> {
+  return { across: mm, clock: degrees(theta), depth: z };
+}

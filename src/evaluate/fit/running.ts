@@ -1,0 +1,208 @@
+/** Whether the pin turns in the bushing once that is pressed in: how freely, where it is tightest, and what to open. */
+import {
+  type AcrossAt,
+  type Hole,
+  holeSizes,
+  type LargestPin,
+  largestPin,
+  radiusAbout,
+} from '../../assembly/running.ts';
+import { SEATED } from '../../bore/removal.ts';
+import type { BoreEvaluation } from '../../evaluate.ts';
+import { gaugeKind } from '../../job/gauges.ts';
+import { type RunningFacts, runningFacts } from '../../job/runningFacts.ts';
+import type { Feature, Job } from '../../job/schema.ts';
+import { type PinSizes, pinOf } from './pinOf.ts';
+import type { RoundPart } from './round.ts';
+import type { Seated } from './seated.ts';
+
+/** Per side, mm, at one clock hour, the pin in the middle of the largest that goes through: over all depths. */
+export interface ClockClearance {
+  readonly theta: number;
+  readonly least: number;
+  readonly greatest: number;
+}
+
+/** What to take off the bushing's bore at one clock hour, per side, mm, at the most, and between which depths. */
+export interface OpenAt {
+  readonly theta: number;
+  readonly most: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The clearance with the bushing in. Across unless it says per side; mm. */
+export interface Installed {
+  /** Least diameter of the hole less the pin's greatest, greatest less its least, and the mean of both. */
+  readonly tightest: AcrossAt;
+  readonly loosest: AcrossAt;
+  readonly mean: number;
+  /** Two standard deviations of the tightest. */
+  readonly give: number;
+  /** The largest straight pin that goes through, and what it leaves of room for this one. */
+  readonly largest: LargestPin;
+  readonly room: number;
+  readonly byClock: readonly ClockClearance[];
+  readonly verdict: 'stuck' | 'tight' | 'good' | 'wide' | 'worn';
+  /** Where it is tight: the size to open to, and what comes off; null where it need not be opened. */
+  readonly open: { readonly to: number; readonly hours: readonly OpenAt[] } | null;
+  readonly hole: Hole;
+}
+
+export interface RunningPart {
+  readonly pin: PinSizes | null;
+  readonly limits: RunningFacts;
+  /** Bore of the bushing before it goes in less the pin's greatest and least; null where either is not known. */
+  readonly free: { readonly tightest: number; readonly loosest: number } | null;
+  /** The tightest were all of the press fit to close the hole: the plan that is safe; NaN not known. */
+  readonly safe: number;
+  readonly installed: Installed | null;
+}
+
+export interface RunningMatter {
+  readonly job: Job;
+  readonly feature: Feature;
+  readonly parts: readonly BoreEvaluation[];
+  readonly seated: Seated;
+  readonly round: RoundPart;
+}
+
+/** Two standard deviations of a bushing's bore as typed: nobody says with what it was read. */
+const TYPED = 2 * gaugeKind('outside-micrometer').repeatability;
+
+export function runningPart(matter: RunningMatter): RunningPart {
+  const { job, feature, parts, seated } = matter;
+  const pin = pinOf(job, feature, parts);
+  const limits = runningFacts(feature, pin?.mean ?? Number.NaN);
+  const { inside } = seated;
+  if (pin === null) return { pin, limits, free: null, safe: Number.NaN, installed: null };
+  const free = inside > 0 ? { tightest: inside - pin.greatest, loosest: inside - pin.least } : null;
+  const safe = free === null ? null : holeSizes(holeOfSafe(seated));
+  const found = holeAndGive(matter);
+  return {
+    pin,
+    limits,
+    free,
+    safe: safe === null ? Number.NaN : safe.least.mm - pin.greatest,
+    installed: found && installedOf(found, pin, limits),
+  };
+}
+
+/** As though the bushing's bore came in by all that its outside stands over the wall. */
+function holeOfSafe({ wall, inside }: Seated): Hole {
+  const { theta, z } = wall.grid;
+  const radius = wall.press.map((over, k) =>
+    wall.places[k] === SEATED ? (inside - Math.max(0, over)) / 2 : Number.NaN,
+  );
+  return { radius, z, columns: theta.length };
+}
+
+interface Found {
+  readonly hole: Hole;
+  readonly give: number;
+}
+
+function holeAndGive({ seated, round }: RunningMatter): Found | null {
+  const { fit } = round;
+  if (fit === null) return null;
+  const { grid, sd, press, places } = seated.wall;
+  const columns = grid.theta.length;
+  const [first, last] = fit.rows;
+  const hole = {
+    radius: fit.inside.slice(first * columns, (last + 1) * columns),
+    z: grid.z.slice(first, last + 1),
+    columns,
+  };
+  // What is not known of the wall reaches the hole as the press fit does.
+  const seat = (k: number) => places[k] === SEATED;
+  const over = average(press, seat);
+  const share = over > 0 ? Math.min(1, fit.closedIn / over) : 0;
+  const wall = sd === null ? 0 : 4 * share * average(sd, seat);
+  return { hole, give: Math.hypot(TYPED, wall) };
+}
+
+function average(field: Float64Array, counts: (k: number) => boolean): number {
+  let [sum, count] = [0, 0];
+  for (let k = 0; k < field.length; k++) {
+    if (!counts(k) || Number.isNaN(field[k]!)) continue;
+    sum += field[k]!;
+    count += 1;
+  }
+  return count > 0 ? sum / count : 0;
+}
+
+function installedOf({ hole, give }: Found, pin: PinSizes, limits: RunningFacts): Installed | null {
+  const sizes = holeSizes(hole);
+  const largest = largestPin(hole);
+  if (sizes === null || largest === null) return null;
+  const tightest = { ...sizes.least, mm: sizes.least.mm - pin.greatest };
+  const loosest = { ...sizes.greatest, mm: sizes.greatest.mm - pin.least };
+  const room = largest.diameter - pin.greatest;
+  const verdict = verdictOf(Math.min(tightest.mm, room), loosest.mm, limits);
+  const to = pin.greatest + limits.least.mm;
+  const hours = byHour(hole, radiusAbout(hole, largest), pin, to);
+  const opens = verdict === 'stuck' || verdict === 'tight';
+  return {
+    tightest,
+    loosest,
+    mean: sizes.mean - pin.mean,
+    give: Math.hypot(give, pin.give),
+    largest,
+    room,
+    byClock: hours.map(({ clock }) => clock),
+    verdict,
+    open: opens
+      ? { to, hours: hours.map(({ open }) => open).filter(({ from }) => !Number.isNaN(from)) }
+      : null,
+    hole,
+  };
+}
+
+/** What does not go in at all comes first; what is worn out before what is only wide. */
+function verdictOf(
+  tightest: number,
+  loosest: number,
+  { least, most, worn }: RunningFacts,
+): Installed['verdict'] {
+  if (!(tightest > 0)) return 'stuck';
+  if (tightest < least.mm) return 'tight';
+  if (loosest > worn.mm) return 'worn';
+  return loosest > most.mm ? 'wide' : 'good';
+}
+
+const HOURS = Array.from({ length: 12 }, (_, hour) => (hour * Math.PI) / 6);
+
+/** Half of what lies between two hours. */
+const HALF_HOUR = Math.PI / 12;
+
+/** Per side, mm: nobody hones less. 0.00002 in. */
+const NOTHING = 0.0005;
+
+/**
+ * By clock hour, half an hour to either side: how freely a pin runs, and what must come off for a larger one.
+ *
+ * @param radius about the middle of the largest pin
+ * @param to across, mm, of the pin that is to go through
+ */
+function byHour({ columns, z }: Hole, radius: Float64Array, pin: PinSizes, to: number) {
+  const near = Math.floor((HALF_HOUR / (2 * Math.PI)) * columns);
+  return HOURS.map((theta) => {
+    const middle = Math.round((theta / (2 * Math.PI)) * columns);
+    let [least, greatest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    let [from, until] = [Number.NaN, Number.NaN];
+    for (let row = 0; row < z.length; row++) {
+      for (let d = -near; d <= near; d++) {
+        const r = radius[row * columns + ((middle + d + columns) % columns)]!;
+        least = Math.min(least, Number.isNaN(r) ? least : r);
+        greatest = Math.max(greatest, Number.isNaN(r) ? greatest : r);
+        if (!(to / 2 - r > NOTHING)) continue;
+        if (Number.isNaN(from)) from = z[row]!;
+        until = z[row]!;
+      }
+    }
+    return {
+      clock: { theta, least: least - pin.greatest / 2, greatest: greatest - pin.greatest / 2 },
+      open: { theta, most: to / 2 - least, from, to: until },
+    };
+  });
+}

@@ -1,0 +1,45 @@
+/** Where the bushing presses in the bore as it is, and what shape its own bore takes. */
+import { useId, useMemo, useRef } from 'react';
+import { PressureMap } from '../../drawings/PressureMap.tsx';
+import { pressureMap } from '../../figures/pressureMap.ts';
+import { ROUND_TAKEN, roundWords } from '../../figures/roundWords.ts';
+import { useTheme } from '../../store/theme.ts';
+import { Said } from '../plan/Said.tsx';
+import { useSize } from '../useSize.ts';
+import type { FitProps } from './fitProps.ts';
+
+export function RoundPart({ bench: { job }, one: { seated, round } }: FitProps) {
+  const theme = useTheme((state) => state.shown);
+  const root = useRef<HTMLElement>(null);
+  const { width } = useSize(root);
+  const id = useId();
+  const map = useMemo(
+    () => round.fit && pressureMap(seated.wall, round.fit, job.units),
+    [seated, round, job.units],
+  );
+  return (
+    <>
+      <h4>Where it presses</h4>
+      <Said lines={roundWords(round, job.units)} />
+      {map && round.fit && round.fit.touching > 0 && (
+        <figure ref={root} style={{ minHeight: 208 }}>
+          {width > 0 && (
+            <PressureMap
+              map={map}
+              theme={theme}
+              width={width}
+              id={id}
+              label={`Where the bushing presses, rolled out, 12 o’clock in the middle. ${roundWords(round, job.units).join(' ')}`}
+            />
+          )}
+          <figcaption className="soft">
+            The wall rolled out as seen from inside, rim on top, clock seen from face A: the darker,
+            the harder it presses; hatched, it does not touch. Dot: hardest.
+            {map.widest && ' Ring: widest gap.'}
+          </figcaption>
+        </figure>
+      )}
+      {round.fit && <p className="soft">{ROUND_TAKEN}</p>}
+    </>
+  );
+}
