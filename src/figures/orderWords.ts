@@ -8,13 +8,8 @@ import { clockTheta } from '../job/clock.ts';
 import type { Feature, Job, Units } from '../job/schema.ts';
 import { formatAcross, formatLength } from '../job/units.ts';
 import { nearClock } from './nearClock.ts';
-
-export interface Step {
-  /** Its own name, by which it is ticked off. */
-  readonly key: string;
-  readonly says: string;
-  readonly cautions: readonly string[];
-}
+import { entrySteps } from './orderEntry.ts';
+import { type Step, step } from './orderStep.ts';
 
 /** @param onePin null: the job has but one bore */
 export function orderSteps(
@@ -26,12 +21,10 @@ export function orderSteps(
   const { units } = job;
   return [
     ...readySteps(found, feature, units),
-    ...found.bushings.flatMap((one, at) => bushingSteps(found, one, at, feature, units)),
+    ...found.bushings.flatMap((one, at) => bushingSteps(found, one, at, { job, feature })),
     ...endSteps(found, onePin, feature, units),
   ];
 }
-
-const step = (key: string, says: string, ...cautions: string[]): Step => ({ key, says, cautions });
 
 /** Before any bushing goes in. */
 function readySteps(found: FitFound, feature: Feature, units: Units): Step[] {
@@ -75,71 +68,29 @@ function atClock(clock: string | undefined, face: 'A' | 'B'): string {
   return Number.isNaN(theta) ? 'in the bore' : `at ${nearClock(theta)}`;
 }
 
-type OfBushing = FitFound['bushings'][number];
-
 function bushingSteps(
-  found: FitFound,
-  one: OfBushing,
+  { bushings }: FitFound,
+  one: FitFound['bushings'][number],
   at: number,
-  feature: Feature,
-  units: Units,
+  { job, feature }: { readonly job: Job; readonly feature: Feature },
 ): Step[] {
   const { seated } = one;
-  const own = found.bushings.length > 1 ? `${seated.name}: ` : '';
-  const key = (name: string) => (at === 0 ? name : `${name}-${at + 1}`);
-  const across = (mm: number) => formatAcross(mm, units);
-  const press = pressOf(one);
-  const shimmed = seated.wall.way === 'shim';
+  const own = bushings.length > 1 ? `${seated.name}: ` : '';
+  const suffix = at === 0 ? '' : `-${at + 1}`;
+  const finished =
+    seated.wall.kind === 'measured'
+      ? 'The bore is the one that was measured.'
+      : 'Measure the finished bore before it, and compare it with the plan.';
   return [
     step(
-      key('bushing'),
-      `${own}Measure the outside of the bushing at three places: ${across(seated.outside)} is what the fit goes by.${press}`,
-      ...(shimmed
-        ? [
-            'Smooth and round its leading edge all round: a sharp edge shears the shim as it passes.',
-          ]
-        : ['Break its leading edge to a smooth chamfer, so that it cannot shave the bore.']),
+      `bushing${suffix}`,
+      `${own}Measure the outside of the bushing at three places: ${formatAcross(seated.outside, job.units)} is what the fit goes by. ${finished}`,
+      seated.wall.way === 'shim'
+        ? 'Smooth and round its leading edge all round: a sharp edge shears the shim as it passes.'
+        : 'Break its leading edge to a smooth chamfer, so that it cannot shave the bore.',
     ),
-    step(
-      key('stop'),
-      `${own}Set a stop or a collar so that it ends ${endWords(feature, seated.id, units)}, and mark its grease hole’s line on its end.`,
-      'Without a stop it is driven until it looks right, and cannot be drawn back.',
-    ),
-    step(
-      key('press'),
-      `${own}Press it or draw it in square, in one go, and hold it against the stop until it grips.`,
-      'If it stops half-way, press it on or pull it out at once, while it still moves; do not heat it where it sits.',
-      'Never strike hardened steel with a steel hammer: chips fly. Eyes and hands covered; keep out of the line of a press or a pulling screw.',
-    ),
-    step(
-      key('inside'),
-      `${own}Measure its inside once it is in, at two depths and three angles: ${insideWords(one, units)}`,
-    ),
+    ...entrySteps(one, { job, feature, own, suffix }),
   ];
-}
-
-function pressOf({ seated: { wall } }: OfBushing): string {
-  return wall.kind === 'measured'
-    ? ' The bore is the one that was measured.'
-    : ' Measure the finished bore before it, and compare it with the plan.';
-}
-
-function endWords(feature: Feature, id: string, units: Units): string {
-  const bushing = feature.bushings.find((one) => one.id === id);
-  const face = bushing?.seat.face ?? 'A';
-  const out = bushing?.seat.standOut;
-  if (out === undefined || out.text.trim() === '') {
-    return `flush with face ${face}, or just below it, as its maker says`;
-  }
-  const below = out.text.trim().startsWith('-') || out.text.trim().startsWith('−');
-  const size = `${out.text.trim().replace(/^[-−+]/, '')} ${out.unit === 'thou' ? 'thou' : units}`;
-  return `${size} ${below ? 'below' : 'out of'} face ${face}`;
-}
-
-function insideWords({ seated }: OfBushing, units: Units): string {
-  if (!(seated.inside > 0))
-    return 'write the figures down; its inside before pressing is not given.';
-  return `it was ${formatAcross(seated.inside, units)} before, and closes in by up to the whole press fit.`;
 }
 
 /** Once every bushing is in. */

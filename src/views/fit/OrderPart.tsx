@@ -1,5 +1,6 @@
 /** The order of the work as a checklist to tick off, on the page and on paper. */
-import { orderSteps, type Step } from '../../figures/orderWords.ts';
+import type { Step } from '../../figures/orderStep.ts';
+import { orderSteps } from '../../figures/orderWords.ts';
 import type { Paper } from '../../figures/paper.ts';
 import { PAPERS } from '../../figures/paper.ts';
 import { setFit } from '../../job/edits.ts';
