@@ -57,23 +57,23 @@ export function SideStackView({
       {stack.bars.map((bar, at) => (
         <Bar key={at} bar={bar} palette={palette} />
       ))}
-      <text x={width / 2} y={size} textAnchor="middle" fill={palette.ink}>
-        boss, cut short
-      </text>
-      <text x={round(stack.left - ear)} y={size} fill={palette.ink}>
+      <text x={0} y={size} fill={palette.ink}>
         ear, face A
       </text>
-      <text x={round(stack.right + ear)} y={size} textAnchor="end" fill={palette.ink}>
+      <text x={width} y={size} textAnchor="end" fill={palette.ink}>
         ear, face B
       </text>
+      <text x={0} y={height - 6} fill={palette.ink}>
+        boss cut short
+      </text>
       <path
-        d={`M${width / 2 - stack.scale / 2} ${height - 18}v6h${round(stack.scale)}v-6`}
+        d={`M${round(width - 76 - stack.check.long)} ${height - 16}v7h${round(stack.check.long)}v-7`}
         fill="none"
         stroke={palette.ink}
         strokeWidth={1.5}
       />
-      <text x={round(width / 2 + stack.scale / 2 + 5)} y={height - 9} fill={palette.ink}>
-        1 mm
+      <text x={width} y={height - 6} textAnchor="end" fill={palette.ink}>
+        {stack.check.text}
       </text>
     </svg>
   );

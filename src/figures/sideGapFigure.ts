@@ -1,8 +1,9 @@
 /** The room beside a boss as plain data: what stands on each of its sides, to scale along the pin, the boss cut short. */
 import type { SideStack } from '../evaluate/fit/sideStack.ts';
+import type { Units } from '../job/schema.ts';
 import { layerName } from './sideGapWords.ts';
 
-export const SIDE_STACK = { width: 340, height: 118, boss: 84, ear: 34, top: 30, tall: 58 };
+export const SIDE_STACK = { width: 340, height: 128, boss: 84, ear: 34, top: 30, tall: 58 };
 
 export interface StackBar {
   readonly name: string;
@@ -16,12 +17,12 @@ export interface StackFigure {
   readonly bars: readonly StackBar[];
   readonly left: number;
   readonly right: number;
-  /** How many drawing units a millimetre is. */
-  readonly scale: number;
+  /** A length to check by: in drawing units, and as it is written. */
+  readonly check: { readonly long: number; readonly text: string };
 }
 
 /** @returns null where the gap is not known or nothing goes in */
-export function stackFigure({ layers, after, shims }: SideStack): StackFigure | null {
+export function stackFigure({ layers, after, shims }: SideStack, units: Units): StackFigure | null {
   const left = shims?.left ?? after;
   if (!(left.least >= 0)) return null;
   const sides = (['A', 'B'] as const).map((face) => [
@@ -49,6 +50,16 @@ export function stackFigure({ layers, after, shims }: SideStack): StackFigure | 
     bars,
     left: width / 2 - boss / 2 - sums[0]! * scale,
     right: width / 2 + boss / 2 + sums[1]! * scale,
-    scale,
+    check: checkOf(scale, units),
   };
 }
+
+/** The longest round length that leaves room for its text. */
+function checkOf(scale: number, units: Units): StackFigure['check'] {
+  const per = units === 'in' ? 25.4 : 1;
+  const sizes = units === 'in' ? [0.1, 0.04, 0.02, 0.01] : [2, 1, 0.5, 0.2];
+  const size = sizes.find((one) => one * per * scale <= MOST_CHECK) ?? sizes.at(-1)!;
+  return { long: size * per * scale, text: `${size} ${units}` };
+}
+
+const MOST_CHECK = 90;

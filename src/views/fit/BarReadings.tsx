@@ -33,7 +33,7 @@ export function BarReadings({ bench }: { readonly bench: Worked }) {
         .
       </p>
       {bores.map((one) => (
-        <div key={one.id} className="bar-bore">
+        <div key={one.id} className="rod-bore">
           <p>
             <b>{one.name}</b>: its face A sits{' '}
             <LengthField
@@ -66,11 +66,11 @@ interface RowProps {
 function Row({ one, face, clocks, units }: RowProps) {
   const edit = useJob((state) => state.edit);
   return (
-    <p className="bar-row">
+    <p className="rod-row">
       Face {face}:{' '}
       {clocks.map((clock) => (
-        <span key={clock} className="bar-reading">
-          {clock}{' '}
+        <span key={clock} className="rod-reading">
+          at <b>{clock}</b>{' '}
           <LengthField
             label={`${one.name}, face ${face}, bar reading at ${clock} o’clock`}
             typed={

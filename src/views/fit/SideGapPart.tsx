@@ -27,7 +27,7 @@ export function SideGapPart({ bench, found }: Props) {
   const { job, bore } = bench;
   const edit = useJob((state) => state.edit);
   const theme = useTheme((state) => state.shown);
-  const stack = stackFigure(found);
+  const stack = stackFigure(found, job.units);
   const limit = (which: 'least' | 'most', label: string) => (
     <LengthField
       label={label}
