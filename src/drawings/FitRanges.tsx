@@ -38,6 +38,7 @@ export function FitRanges({ figure, width, theme }: Props) {
       fontSize={letters}
       fill={palette.ink}
     >
+      <rect width={width} height={round(foot + 2.4 * line)} fill={palette.ground} />
       <g transform={`translate(0 ${1.5 * line})`}>
         {ticks(from, to, width < 500 ? 4 : 8).map((at) => (
           <g key={at} transform={`translate(${round(x(at))} 0)`}>
@@ -56,13 +57,6 @@ export function FitRanges({ figure, width, theme }: Props) {
             </text>
           </g>
         ))}
-        {rows.map((row, i) => (
-          <Row
-            key={row.label}
-            {...{ row, beside, letters, left, x, palette }}
-            y={places.tops[i]!}
-          />
-        ))}
         {shown && (
           <path
             d={`M${round(x(wanted))} -4V${places.height}`}
@@ -71,6 +65,13 @@ export function FitRanges({ figure, width, theme }: Props) {
             strokeDasharray="6 4"
           />
         )}
+        {rows.map((row, i) => (
+          <Row
+            key={row.label}
+            {...{ row, beside, letters, left, x, palette }}
+            y={places.tops[i]!}
+          />
+        ))}
       </g>
       {shown && (
         <text
@@ -130,6 +131,9 @@ function Row({ row, y, beside, letters, left, x, palette }: RowProps) {
         x={beside ? left - 8 : left}
         y={beside ? thick + 1 : -3}
         textAnchor={beside ? 'end' : 'start'}
+        stroke={palette.ground}
+        strokeWidth={4}
+        paintOrder="stroke"
       >
         {row.label}
       </text>

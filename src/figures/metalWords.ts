@@ -66,6 +66,9 @@ export function metalName({ material, metal, from, stated }: MetalUsed): string 
   return `${name}${like}${own}${told[from]}`;
 }
 
+export const METALS_SAID =
+  'One name covers many grades: these are one common grade’s, near 20 °C. Where you know the grade, type its own figures. A figure that is emptied is the usual one again.';
+
 /** What is typed and cannot be; empty where nothing is. */
 export function metalFaults({ material, faulty }: MetalUsed): string[] {
   return faulty.map((figure) => {

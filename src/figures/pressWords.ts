@@ -159,16 +159,21 @@ function holdLines({ holds, cases, yields, length, facts }: PressPart, units: Un
 
 function metalLines({ boss, bushing }: PressPart): string[] {
   return [
-    `Boss of ${metalName(boss)}; bushing of ${metalName(bushing)}.`,
+    `Reckoned with a boss of ${metalName(boss)} and a bushing of ${metalName(bushing)}.`,
     ...metalFaults(boss),
     ...metalFaults(bushing),
   ];
 }
+
+export const PRESS_CAUTIONS: readonly string[] = [
+  'Hard steel splinters under a hammer, and under a press that tips: eye protection, nobody beside the work, a soft driver that pushes square, the boss held on its own face.',
+  'These are figures of plain round rings. A lug, a slot or a weld on the boss makes it give elsewhere; the press fit that the maker of the machine states goes before them.',
+];
 
 /** The two published formulas for what roughness takes, which disagree; for reading, as the loss is typed. */
 export function roughnessWords(units: Units): string {
   // Both walls as a hand-ground bore and a turned bushing usually are: Rz 6.3 µm, or 0.00025 in.
   const sum = 2 * 0.0063;
   const much = (share: number) => formatLength(share * sum, units, units === 'in' ? 5 : 4);
-  return `Two published formulas disagree four times: 0.8 × (Rz + Rz) across, as DIN 7190 has it, and 0.2 × (Rz + Rz) of other notes; Rz, the height of the roughness, is about 6 × Ra. With both walls at Rz 6.3 µm that is ${much(0.8)} or ${much(0.2)} across.`;
+  return `Two published formulas differ fourfold: 0.8 × (Rz + Rz) across, as DIN 7190 has it, and 0.2 × (Rz + Rz) of other notes; Rz, the height of the roughness, is about 6 × Ra. With both walls at Rz 6.3 µm that is ${much(0.8)} or ${much(0.2)} across.`;
 }

@@ -8,10 +8,12 @@ import { useJob } from '../../store/useJob.ts';
 import { useShop } from '../../store/useShop.ts';
 import type { Worked } from '../plan/worked.ts';
 import { HeatPart } from './HeatPart.tsx';
+import { MaterialsPart } from './MaterialsPart.tsx';
 import { OnePinPart } from './OnePinPart.tsx';
 import { OrderPart } from './OrderPart.tsx';
 import { SideGapPart } from './SideGapPart.tsx';
 import './fitLine.css';
+import { PressPart } from './PressPart.tsx';
 import { RoundPart } from './RoundPart.tsx';
 import { RunningPart } from './RunningPart.tsx';
 
@@ -37,6 +39,7 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
             <section key={one.seated.id}>
               <h3>{one.seated.name}</h3>
               <p>{fitHead(one.seated, job.units)}</p>
+              <PressPart {...{ bench, found, one }} />
               <RoundPart {...{ bench, found, one }} />
               <RunningPart {...{ bench, found, one }} />
               <HeatPart {...{ bench, found, one }} />
@@ -45,6 +48,7 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
           {found.onePin !== null && <OnePinPart bench={bench} found={found.onePin} />}
           <SideGapPart bench={bench} found={found.side} />
           <OrderPart bench={bench} found={found} />
+          <MaterialsPart bench={bench} found={found} />
         </>
       )}
     </>
