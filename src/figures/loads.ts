@@ -9,18 +9,13 @@ const TON = { in: 2000 * POUND, mm: 9806.65 } as const;
 /** N mm in a pound-foot. */
 const POUND_FOOT = POUND * 304.8;
 
-/** `27 MPa`, `3900 psi`. */
-export function pressureText(mpa: number, units: Units): string {
-  return units === 'in' ? `${twoDigits(mpa / PSI)} psi` : `${twoDigits(mpa)} MPa`;
-}
-
 export function pressureUnit(units: Units): string {
   return units === 'in' ? 'psi' : 'MPa';
 }
 
-/** The number alone, with a real minus sign. */
+/** `27` MPa, `3900` psi: the number alone. */
 export function pressureBare(mpa: number, units: Units): string {
-  return pressureText(mpa, units).split(' ')[0]!;
+  return twoDigits(units === 'in' ? mpa / PSI : mpa);
 }
 
 /** `90 kN`, `20000 lb`. */
@@ -41,8 +36,8 @@ export function torqueText(newtonMm: number, units: Units): string {
     : `${twoDigits(newtonMm / 1000)} N m`;
 }
 
-/** NaN: an en dash. */
-export function twoDigits(value: number): string {
+/** With a real minus sign; NaN: an en dash. */
+function twoDigits(value: number): string {
   if (Number.isNaN(value)) return '–';
   if (!Number.isFinite(value)) return 'no end';
   if (value === 0) return '0';

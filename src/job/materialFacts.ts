@@ -5,7 +5,7 @@ import type { Job } from './schema.ts';
 import { metalOf } from './temperature.ts';
 
 /** What a typed figure may be, and what one of its units is in those of the program (MPa, per °C, kg/m³, W/(m K), J/(kg K)). */
-export const FIGURE_LIMITS: Readonly<
+const FIGURE_LIMITS: Readonly<
   Record<MaterialFigure, { readonly least: number; readonly most: number; readonly one: number }>
 > = {
   elastic: { least: 1, most: 1000, one: 1000 },
@@ -17,8 +17,6 @@ export const FIGURE_LIMITS: Readonly<
   heat: { least: 50, most: 10_000, one: 1 },
   melts: { least: 50, most: 4000, one: 1 },
 };
-
-export const MATERIAL_FIGURES = Object.keys(FIGURE_LIMITS) as readonly MaterialFigure[];
 
 export interface MaterialFacts {
   /** The own entry's name, or the usual metal's. */
@@ -58,7 +56,7 @@ export function sameName(a: string, b: string): boolean {
 function figuresOf(entry: OwnMaterial | undefined): Pick<MaterialFacts, 'stated' | 'faulty'> {
   const stated: Partial<Record<MaterialFigure, number>> = {};
   const faulty: MaterialFigure[] = [];
-  for (const figure of MATERIAL_FIGURES) {
+  for (const figure of Object.keys(FIGURE_LIMITS) as MaterialFigure[]) {
     const text = entry?.[figure];
     if (text === undefined || text.trim() === '') continue;
     const value = numberOf(text);
