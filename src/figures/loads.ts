@@ -13,7 +13,12 @@ export function pressureUnit(units: Units): string {
   return units === 'in' ? 'psi' : 'MPa';
 }
 
-/** `27` MPa, `3900` psi: the number alone. */
+/** `27 MPa`, `3900 psi`. */
+export function pressureText(mpa: number, units: Units): string {
+  return `${pressureBare(mpa, units)} ${pressureUnit(units)}`;
+}
+
+/** The number of that alone. */
 export function pressureBare(mpa: number, units: Units): string {
   return twoDigits(units === 'in' ? mpa / PSI : mpa);
 }
