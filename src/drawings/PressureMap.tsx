@@ -46,17 +46,19 @@ export function PressureMap({ map, theme, width, id, label }: Props) {
       </defs>
       <g transform={`translate(${LEFT} ${TOP})`}>
         <rect width={round(wide)} height={HIGH} fill={palette.ground} />
-        {map.patches.map(({ x, y, width: w, height: h, step }) => (
-          <rect
-            key={`${x} ${y}`}
-            x={round(x * wide)}
-            y={round(y * HIGH)}
-            width={round(w * wide)}
-            height={round(h * HIGH + 0.3)}
-            fill={step === 0 ? `url(#${hatch})` : palette.ink}
-            fillOpacity={step === 0 ? 1 : SHADE[step]}
-          />
-        ))}
+        <g shapeRendering="crispEdges">
+          {map.patches.map(({ x, y, width: w, height: h, step }) => (
+            <rect
+              key={`${x} ${y}`}
+              x={round(x * wide)}
+              y={round(y * HIGH)}
+              width={round(w * wide)}
+              height={round(h * HIGH)}
+              fill={step === 0 ? `url(#${hatch})` : palette.ink}
+              fillOpacity={step === 0 ? 1 : SHADE[step]}
+            />
+          ))}
+        </g>
         <rect width={round(wide)} height={HIGH} fill="none" stroke={palette.frame} />
         {map.hours.map(({ x, text }, i) => (
           <text

@@ -10,10 +10,11 @@ interface Props {
   readonly units: Units;
 }
 
-const SIZE = 300;
+const WIDTH = 340;
+const HEIGHT = 290;
 const PIN = 62;
 /** Where the figures stand, from the middle. */
-const FIGURES = 122;
+const FIGURES = 126;
 
 export function RunningRound({ round: drawn, theme, units }: Props) {
   const { ink, boss, ground, copperText } = paletteOf(theme);
@@ -21,14 +22,14 @@ export function RunningRound({ round: drawn, theme, units }: Props) {
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
-      viewBox={`0 0 ${SIZE} ${SIZE}`}
-      width={SIZE}
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      width={WIDTH}
       role="img"
       aria-label={describeRound(drawn, units)}
       fontFamily={LETTERS}
       fontSize={size}
     >
-      <g transform={`translate(${SIZE / 2} ${SIZE / 2})`}>
+      <g transform={`translate(${WIDTH / 2} ${HEIGHT / 2})`}>
         <path
           d={`M-102 0a102 102 0 1 0 204 0a102 102 0 1 0 -204 0Z${pathOf(
             drawn.outline.map(([x, y]) => [x, y] as [number, number]),

@@ -7,6 +7,7 @@ import { useTheme } from '../../store/theme.ts';
 import { Said } from '../plan/Said.tsx';
 import { useSize } from '../useSize.ts';
 import type { FitProps } from './fitProps.ts';
+import './fitRound.css';
 
 export function RoundPart({ bench: { job }, one: { seated, round } }: FitProps) {
   const theme = useTheme((state) => state.shown);
@@ -18,7 +19,7 @@ export function RoundPart({ bench: { job }, one: { seated, round } }: FitProps) 
     [seated, round, job.units],
   );
   return (
-    <>
+    <div className="fit-part">
       <h4>Where it presses</h4>
       <Said lines={roundWords(round, job.units)} />
       {map && round.fit && round.fit.touching > 0 && (
@@ -40,6 +41,6 @@ export function RoundPart({ bench: { job }, one: { seated, round } }: FitProps) 
         </figure>
       )}
       {round.fit && <p className="soft">{ROUND_TAKEN}</p>}
-    </>
+    </div>
   );
 }

@@ -13,6 +13,7 @@ import { LengthField } from '../parts/LengthField.tsx';
 import { TableRoom } from '../parts/TableRoom.tsx';
 import { Said } from '../plan/Said.tsx';
 import type { FitProps } from './fitProps.ts';
+import './fitRound.css';
 
 export function RunningPart({ bench, found, one }: FitProps) {
   const { running } = one;
@@ -25,7 +26,7 @@ export function RunningPart({ bench, found, one }: FitProps) {
     [installed, pin, limits.least.mm, job.units],
   );
   return (
-    <>
+    <div className="fit-part">
       <h4>How freely the pin runs</h4>
       <Limits bench={bench} found={found} one={one} />
       <Said lines={words.said} />
@@ -42,7 +43,7 @@ export function RunningPart({ bench, found, one }: FitProps) {
         </figure>
       )}
       <Ranges bench={bench} />
-    </>
+    </div>
   );
 }
 
