@@ -1,6 +1,7 @@
 /** Where the bushing presses in the bore as it is, and what shape its own bore takes. */
 import { useId, useMemo, useRef } from 'react';
 import { PressureMap } from '../../drawings/PressureMap.tsx';
+import type { RoundFit } from '../../evaluate/fit/round.ts';
 import { pressureMap } from '../../figures/pressureMap.ts';
 import { ROUND_TAKEN, roundWords } from '../../figures/roundWords.ts';
 import { useTheme } from '../../store/theme.ts';
@@ -9,38 +10,50 @@ import { useSize } from '../useSize.ts';
 import type { FitProps } from './fitProps.ts';
 import './fitRound.css';
 
-export function RoundPart({ bench: { job }, one: { seated, round } }: FitProps) {
+export function RoundPart({ bench: { job }, one }: FitProps) {
+  const { round, seated } = one;
+  const words = roundWords(round, job.units);
+  return (
+    <div className="fit-part">
+      <h4>Where it presses</h4>
+      <Said lines={words} />
+      {round.fit && round.fit.touching > 0 && (
+        <Pressed wall={seated.wall} fit={round.fit} units={job.units} said={words.join(' ')} />
+      )}
+      {round.fit && <p className="soft">{ROUND_TAKEN}</p>}
+    </div>
+  );
+}
+
+interface PressedProps {
+  readonly wall: FitProps['one']['seated']['wall'];
+  readonly fit: RoundFit;
+  readonly units: FitProps['bench']['job']['units'];
+  readonly said: string;
+}
+
+function Pressed({ wall, fit, units, said }: PressedProps) {
   const theme = useTheme((state) => state.shown);
   const root = useRef<HTMLElement>(null);
   const { width } = useSize(root);
   const id = useId();
-  const map = useMemo(
-    () => round.fit && pressureMap(seated.wall, round.fit, job.units),
-    [seated, round, job.units],
-  );
+  const map = useMemo(() => pressureMap(wall, fit, units), [wall, fit, units]);
   return (
-    <div className="fit-part">
-      <h4>Where it presses</h4>
-      <Said lines={roundWords(round, job.units)} />
-      {map && round.fit && round.fit.touching > 0 && (
-        <figure ref={root} style={{ minHeight: 208 }}>
-          {width > 0 && (
-            <PressureMap
-              map={map}
-              theme={theme}
-              width={width}
-              id={id}
-              label={`Where the bushing presses, rolled out, 12 o’clock in the middle. ${roundWords(round, job.units).join(' ')}`}
-            />
-          )}
-          <figcaption className="soft">
-            The wall rolled out as seen from inside, rim on top, clock seen from face A: the darker,
-            the harder it presses; hatched, it does not touch. Dot: hardest.
-            {map.widest && ' Ring: widest gap.'}
-          </figcaption>
-        </figure>
+    <figure ref={root} style={{ minHeight: 208 }}>
+      {width > 0 && (
+        <PressureMap
+          map={map}
+          theme={theme}
+          width={width}
+          id={id}
+          label={`Where the bushing presses, rolled out, 12 o’clock in the middle. ${said}`}
+        />
       )}
-      {round.fit && <p className="soft">{ROUND_TAKEN}</p>}
-    </div>
+      <figcaption className="soft">
+        The wall rolled out as seen from inside, rim on top, clock seen from face A: the darker, the
+        harder it presses; hatched, it does not touch. Dot: hardest.
+        {map.widest && ' Ring: widest gap.'}
+      </figcaption>
+    </figure>
   );
 }
