@@ -6,6 +6,8 @@ import type { WayName, WayOutcome } from './wayTypes.ts';
 
 /** mm across, and shares of 1. */
 export interface WayRules {
+  /** How far the bore's axis may stand off the line of the others on its pin, per side, as a share of the running clearance. */
+  readonly offShare: number;
   /** Local press fit that must be left everywhere once the high spots are ground. */
   readonly leastPress: number;
   /** Low spots over the target that may stay, across, and on less than which share of the seat. */
@@ -29,10 +31,19 @@ export interface RuleCheck {
 }
 
 /** What the bore calls for, by the first rule that is met. */
-export type Call = 'nothing' | 'high-spots' | 'low-stays' | 'low-closes' | 'low-larger' | 'low-far';
+export type Call =
+  | 'off-line'
+  | 'nothing'
+  | 'high-spots'
+  | 'low-stays'
+  | 'low-closes'
+  | 'low-larger'
+  | 'low-far';
 
 /** Which ways answer a call, the first choice first. */
 const ANSWERS: Readonly<Record<Call, readonly WayName[]>> = {
+  // Bored, or cut again, on the line of all bores together.
+  'off-line': ['sleeve', 'weld'],
   nothing: ['leave'],
   'high-spots': ['grind'],
   'low-stays': ['grind'],
@@ -56,7 +67,9 @@ export type Verdict =
   /** More work, or more metal gone, than the bore calls for. */
   | 'more-than-needed'
   /** Too much to close by heat. */
-  | 'too-far';
+  | 'too-far'
+  /** Round by itself, it would stand off the line of the others. */
+  | 'off-line';
 
 export interface WayAdvice {
   readonly name: WayName;
@@ -86,10 +99,19 @@ export interface Gates {
 /** Metal that is not worth taking off, per side: 0.0001 in. */
 const NOTHING = 0.0025;
 
-/** @param outcomes the way that grinds and the one that leaves all as it is must be among them */
-export function advise(outcomes: readonly WayOutcome[], rules: WayRules, gates: Gates): Advice {
+/**
+ * @param outcomes the way that grinds and the one that leaves all as it is must be among them
+ * @param off how far the planned axis stands off the line of the other bores, per side, as a share of the running
+ *   clearance; NaN: no other bore, or not known
+ */
+export function advise(
+  outcomes: readonly WayOutcome[],
+  rules: WayRules,
+  gates: Gates,
+  off = Number.NaN,
+): Advice {
   const ground = outcomes.find(({ name }) => name === 'grind')!;
-  const checks = checksOf(ground, rules);
+  const checks = [...offCheck(rules, off), ...checksOf(ground, rules)];
   const call = callOf(ground, checks);
   const walls = new Map(outcomes.map((one) => [one.name, wallCheck(one, rules)]));
   const open = (name: WayName) =>
@@ -118,6 +140,12 @@ function wallCheck({ wallLeft, target }: WayOutcome, { wallShare }: WayRules): R
   return { rule: 'wallShare', figure, limit: wallShare, met: figure >= wallShare };
 }
 
+function offCheck({ offShare }: WayRules, off: number): RuleCheck[] {
+  return Number.isNaN(off)
+    ? []
+    : [{ rule: 'offShare', figure: off, limit: offShare, met: off <= offShare }];
+}
+
 function checksOf(ground: WayOutcome, rules: WayRules): RuleCheck[] {
   const low = 2 * ground.gap.over;
   const atMost = (rule: keyof WayRules, figure: number): RuleCheck => ({
@@ -141,6 +169,7 @@ function checksOf(ground: WayOutcome, rules: WayRules): RuleCheck[] {
 
 function callOf(ground: WayOutcome, checks: readonly RuleCheck[]): Call {
   const met = (rule: keyof WayRules) => checks.some((one) => one.rule === rule && one.met);
+  if (checks.some(({ rule, met: on }) => rule === 'offShare' && !on)) return 'off-line';
   if (met('leastPress')) return ground.off.greatest > NOTHING ? 'high-spots' : 'nothing';
   if (met('acceptLow') && met('acceptShare')) return 'low-stays';
   if (met('squeezeLow')) return 'low-closes';
@@ -168,6 +197,7 @@ function verdictOf(
   const { name } = one;
   if (at.thin) return 'thin-wall';
   if (at.gates.all || (at.gates.heat && isHot(name))) return 'closed';
+  if (at.call === 'off-line') return ANSWERS['off-line'].includes(name) ? 'second' : 'off-line';
   if (isIdle(one)) return 'not-needed';
   if (ANSWERS[at.call].includes(name)) return 'second';
   const step = LADDER.indexOf(at.call);

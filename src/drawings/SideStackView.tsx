@@ -57,10 +57,10 @@ export function SideStackView({
       {stack.bars.map((bar, at) => (
         <Bar key={at} bar={bar} palette={palette} />
       ))}
-      <text x={0} y={size} fill={palette.ink}>
+      <text x={round(stack.left - ear)} y={size} fill={palette.ink}>
         ear, face A
       </text>
-      <text x={width} y={size} textAnchor="end" fill={palette.ink}>
+      <text x={round(stack.right + ear)} y={size} textAnchor="end" fill={palette.ink}>
         ear, face B
       </text>
       <text x={0} y={height - 6} fill={palette.ink}>

@@ -15,6 +15,7 @@ import { toolFacts } from '../job/tools.ts';
 import { wayFigureMm, wayShare } from '../job/wayFigures.ts';
 import { type Aimed, aimedAt } from './aimed.ts';
 import { isOwnSize } from './ownSize.ts';
+import { partnerLimit, partnerOf } from './partner.ts';
 import { shimStack } from './shims.ts';
 import { heatsOf, perHeat, squeezePlan } from './squeeze.ts';
 import { bareOf, grinderOf, isPlanned, standingOf } from './standing.ts';
@@ -85,7 +86,7 @@ export function waysOfSurvey(
   return {
     ...ways,
     cleanUp,
-    advice: advise(ways.outcomes, rules, gates),
+    advice: advise(ways.outcomes, rules, gates, offLine(job, aimed)),
     stops,
     asks: work.asks,
     figures: asked.figures,
@@ -172,6 +173,7 @@ function wayFigures(
 function wayRules(decisions: Decisions, units: Units): WayRules {
   const mm = (key: Parameters<typeof wayFigureMm>[1]) => wayFigureMm(decisions, key, units);
   return {
+    offShare: wayShare(decisions, 'offShare'),
     leastPress: mm('leastPress'),
     acceptLow: mm('acceptLow'),
     acceptShare: wayShare(decisions, 'acceptShare'),
@@ -179,6 +181,23 @@ function wayRules(decisions: Decisions, units: Units): WayRules {
     oversizeLow: mm('oversizeLow'),
     wallShare: wayShare(decisions, 'wallShare'),
   };
+}
+
+/**
+ * How far the planned axis stands off the line of the other bores, per side, at the face where it is farther, as a share
+ * of the running clearance; NaN where there is no line, or no clearance is known.
+ */
+function offLine(job: Job, { feature, bore, target, surface }: Aimed): number {
+  const partner = partnerOf(job, feature);
+  const limit = partnerLimit(partner, bore.facts.clearance);
+  if (partner.status !== 'known' || limit === null || !(limit.clearance > 0)) return Number.NaN;
+  const [own, line] = [target.axis, partner.axis];
+  const at = (z: number) =>
+    Math.hypot(
+      own.x - line.x + (own.leanX - line.leanX) * z,
+      own.y - line.y + (own.leanY - line.leanY) * z,
+    );
+  return Math.max(at(0), at(surface.grid.z.at(-1)!)) / limit.clearance;
 }
 
 const SPECIALIST =

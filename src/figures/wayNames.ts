@@ -22,6 +22,7 @@ export const VERDICTS: Readonly<Record<Verdict, string>> = {
   'too-little': 'not enough',
   'more-than-needed': 'more than needed',
   'too-far': 'too far to close',
+  'off-line': 'leaves it off the line',
 };
 
 type Tool = WaysEvaluation['needs']['grind'][number]['tool'];
@@ -38,6 +39,10 @@ export const TOOLS: Readonly<Record<Tool, string>> = {
 
 /** A rule as a sentence's two halves, around its limit. */
 export const RULES: Readonly<Record<RuleCheck['rule'], readonly [string, string]>> = {
+  offShare: [
+    'The bushing’s axis stands off the line of the other bores, per side, by at most',
+    ' of the running clearance',
+  ],
   leastPress: ['With the high spots ground, the press fit is everywhere at least', ' across'],
   acceptLow: ['Low spots that may stay are at most', ' across over the target'],
   acceptShare: ['Low spots that may stay take up less than', ' of the seat'],

@@ -125,8 +125,8 @@ export function ruleFigure(
   return isShare(rule) ? percentOf(figure) : tellerOf(ways, units).plain(figure);
 }
 
-export function isShare(rule: RuleCheck['rule']): rule is 'acceptShare' | 'wallShare' {
-  return rule === 'acceptShare' || rule === 'wallShare';
+export function isShare(rule: RuleCheck['rule']): rule is 'acceptShare' | 'wallShare' | 'offShare' {
+  return rule === 'acceptShare' || rule === 'wallShare' || rule === 'offShare';
 }
 
 /** `Low spots that may stay reach at most 0.0020 in, across, over the target: here 0.0168 in, missed.` */
@@ -138,6 +138,8 @@ export function sayRule(check: RuleCheck, ways: WaysEvaluation, units: Units): s
 }
 
 const CALLS: Readonly<Record<Advice['call'], string>> = {
+  'off-line':
+    'Round by itself, this bore would stand off the line of the others and bind the pin. Line up its centre with the partner bore where there is metal enough; else line-bore it with the others, or weld in a new boss held on a dummy pin through all.',
   nothing: 'Nothing is worth grinding, and the bushing is tight everywhere as it is.',
   'high-spots': 'The high spots are all that is in the way.',
   'low-stays': 'The low spots are shallow and few enough to stay.',
@@ -185,6 +187,8 @@ export function whyWords(
         : one.name === 'weld'
           ? 'No place is low.'
           : 'The largest place is under the target already.';
+    case 'off-line':
+      return 'Makes it round about a centre that stands off the line of the others.';
     case 'too-far':
       return `Low spots of ${measured(2 * groundOf(outcomes).gap.over)} across are more than the ${plain(rules.squeezeLow)} that a squeeze is trusted with.`;
     case 'more-than-needed':

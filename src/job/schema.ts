@@ -191,7 +191,7 @@ export const WayFigure = v.picklist([
   'turnDownMost',
 ]);
 export type WayFigure = v.InferOutput<typeof WayFigure>;
-export const WayShare = v.picklist(['acceptShare', 'wallShare']);
+export const WayShare = v.picklist(['acceptShare', 'wallShare', 'offShare']);
 export type WayShare = v.InferOutput<typeof WayShare>;
 
 /** Rigid wheels (drum, stone, burr, file) bridge hollows; a flap wheel, a strip and a scraper follow the wall. */

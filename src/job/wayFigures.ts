@@ -22,7 +22,11 @@ const USUAL: Readonly<Record<WayFigure, readonly [string, string]>> = {
 };
 
 /** Per cent. */
-const USUAL_SHARE: Readonly<Record<WayShare, string>> = { acceptShare: '33', wallShare: '20' };
+const USUAL_SHARE: Readonly<Record<WayShare, string>> = {
+  acceptShare: '33',
+  wallShare: '20',
+  offShare: '50',
+};
 
 /** Shim stock as it is commonly sold, where the shop has not said: inch sheet, and DIN 988 in millimetres. */
 const USUAL_STOCK: Readonly<Record<Units, readonly string[]>> = {

@@ -101,6 +101,7 @@ const RULES: WayRules = {
   squeezeLow: 0.15,
   oversizeLow: 0.5,
   wallShare: 0.2,
+  offShare: 0.5,
 };
 const OPEN = { heat: false, all: false };
 
@@ -118,6 +119,16 @@ describe('the advice follows the rules', () => {
     const { advised, call: called, ways } = advise(outcomes(low, share, off), RULES, OPEN);
     expect([called, advised]).toEqual([call, way]);
     expect(ways.filter(({ verdict }) => verdict === 'advised')).toHaveLength(1);
+  });
+
+  it('a bore off the line of the others by more than half of the clearance wants all of them bored on one line', () => {
+    // Route table of the trade: two or more bores off one axis by more than half of the running clearance.
+    const at = (off: number) => advise(outcomes(0.02, 0.9), RULES, OPEN, off);
+    expect([at(0.51).call, at(0.51).advised]).toEqual(['off-line', 'sleeve']);
+    expect([at(0.5).call, at(0.5).advised]).toEqual(['high-spots', 'grind']);
+    expect(at(0.5).checks[0]).toMatchObject({ rule: 'offShare', figure: 0.5, met: true });
+    expect(at(Number.NaN).checks.map(({ rule }) => rule)).not.toContain('offShare');
+    expect(at(0.51).ways.find(({ name }) => name === 'grind')!.verdict).toBe('off-line');
   });
 
   it('what is closed is not advised, and the next that answers is', () => {

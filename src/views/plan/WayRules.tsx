@@ -53,8 +53,11 @@ export function WayRules({ bench, ways }: Props) {
         </li>
       </ul>
       <p className="soft">
-        The first rule that is met decides, from the top. The limits are starting values by
-        judgement: the figure of the machine’s maker comes before them.
+        {checks.some(({ rule }) => rule === 'offShare')
+          ? 'A bore off the line of the others decides first; else the first rule after it that is met, from the top. '
+          : 'The first rule that is met decides, from the top. '}
+        The limits are starting values by judgement: the figure of the machine’s maker comes before
+        them.
       </p>
     </>
   );
