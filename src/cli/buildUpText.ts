@@ -84,7 +84,7 @@ function broughtLines(found: BuildUp, survey: SurveyEvaluation, units: Units): s
 /** Steps with heat and their cautions once every question is answered; before that, what stands in the way. */
 export function hotLines(
   job: Job,
-  of: 'bore' | 'pin' = 'bore',
+  of: 'bore' | 'pin' | 'fit' = 'bore',
 ): (steps: readonly string[]) => string[] {
   const { open, stops, asks } = hotWork(job.safety);
   return (steps) =>

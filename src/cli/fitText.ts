@@ -76,7 +76,7 @@ function slipPart(one: BushingFit, job: Job): Part {
       ...slip.needs,
       ...rows,
       ...told.missing,
-      ...(slip.hot ? hotLines(job)(steps) : open ? steps : steps.slice(0, -2)),
+      ...(slip.hot ? hotLines(job, 'fit')(steps) : open ? steps : steps.slice(0, -2)),
     ],
   };
 }

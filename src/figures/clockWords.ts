@@ -90,7 +90,9 @@ function saysWords(clock: Clock, { facts, cooling }: Heat): string[] {
 
 function helpWords({ helps, usual }: Clock, { facts, rows }: Heat, units: Units): string[] {
   const then = ({ seconds, gain }: Help) =>
-    `${timeSaid(seconds)} instead of ${timeSaid(usual.seconds)}${gain < 0.5 ? ', which is no gain' : ''}`;
+    gain < 0.5
+      ? `${timeSaid(usual.seconds)} as before: no gain`
+      : `${timeSaid(seconds)} instead of ${timeSaid(usual.seconds)}`;
   const named = ({ what, to }: Help) =>
     what === 'hotter'
       ? `Boss at ${degrees(Number(to), units)}`
@@ -121,7 +123,7 @@ function stuckWords(
   return [
     'If it stops half-way: press it on or pull it out at once, while it still has seconds. Do not chase it with heat in place: the bushing warms as well, and grips harder.',
     `Once both are at one temperature heat all round brings nothing. Then make all of it cold, ${degrees(cold, units)} say, and warm only the outside of the boss, briefly: ${flame} ${outcome}.${
-      Math.abs(before) > 5e-4
+      Math.abs(before) > 2.5e-3
         ? ` The cold by itself ${before > 0 ? 'loosens' : 'tightens'} it by ${text.across(Math.abs(before))}, as the two metals shrink differently.`
         : ''
     }`,

@@ -18,9 +18,30 @@ export const COLD_NAMES: Readonly<Record<Cold, string>> = {
   own: 'as cold as typed',
 };
 
+/** How long it lies there. Shop practice. */
+const SOAKS: Readonly<Partial<Record<Cold, string>>> = {
+  freezer:
+    'Leave the bushing in the freezer for two hours or more: the middle of its wall is last.',
+  'dry-ice': 'Pack the bushing in dry ice until it stops hissing, up to four hours.',
+  nitrogen: 'Lower the bushing into the nitrogen slowly, and leave it until the boiling dies down.',
+};
+
+/** Less than this is not written with the digits of a shop, mm. */
+const UNSEEN = 1.3e-3;
+
+const SHORT_NAMES: Readonly<Record<Cold, string>> = {
+  'as-it-is': 'as it lies',
+  freezer: 'freezer',
+  'dry-ice': 'dry ice',
+  nitrogen: 'nitrogen',
+  own: 'as typed',
+};
+
 export interface SlipRow {
   readonly cold: Cold;
+  /** In a sentence, and at the head of a row. */
   readonly name: string;
+  readonly short: string;
   /** Bare, in the degrees of the job. */
   readonly taken: string;
   readonly entry: string;
@@ -57,7 +78,7 @@ export function slipWords(
   return {
     wrong,
     needs: told && chosen ? needsWords(heat, text, units) : [],
-    rows: told ? rows.map((row) => rowWords(row, heat, text, units)) : [],
+    rows: told ? rows.map((row) => rowWords(row, text, units)) : [],
     chosen:
       fault === null && chosen
         ? [...chosenWords(heat, chosen, text, units), ...pressedWords(press, units)]
@@ -101,23 +122,19 @@ function needsWords(
   ];
 }
 
-function rowWords(row: HeatRow, { limits, boss }: Heat, text: Written, units: Units): SlipRow {
+function rowWords(row: HeatRow, text: Written, units: Units): SlipRow {
   const verdict = {
-    cold: 'cold alone is enough',
-    heat: 'within what the boss may have',
-    over: Number.isNaN(row.off)
-      ? 'no heat that is counted is enough'
-      : `too hot: ${boss.name} may have ${degreesBare(limits.boss, units)}`,
+    cold: 'cold is enough',
+    heat: 'not too hot',
+    over: Number.isNaN(row.off) ? 'never enough' : 'too hot for it',
   }[row.verdict];
   return {
     cold: row.cold,
     name: COLD_NAMES[row.cold],
+    short: SHORT_NAMES[row.cold],
     taken: degreesBare(row.taken, units),
     entry: degreesBare(row.entry, units),
-    smaller: text
-      .bare(row.smaller)
-      .replace(/^-(?=[0.]*$)/, '')
-      .replace('-', '−'),
+    smaller: Math.abs(row.smaller) < UNSEEN ? '–' : text.bare(row.smaller).replace('-', '−'),
     boss: row.verdict === 'cold' ? 'no heat' : degreesBare(row.boss, units),
     off: row.verdict === 'cold' ? '–' : degreesBare(row.off, units),
     verdict,
@@ -136,7 +153,7 @@ function chosenWords(heat: Heat, chosen: Chosen, text: Written, units: Units): s
   says.push(...unevenWords(chosen, text, units));
   if (!(least > 0))
     says.push('It does not go in like this: more heat or more cold, before anybody pushes.');
-  else if (least < room - 5e-4)
+  else if (least < room - UNSEEN)
     says.push(
       `That is ${text.across(room - least)} less than the room wanted: it may catch on the way.`,
     );
@@ -161,7 +178,7 @@ function chosenWords(heat: Heat, chosen: Chosen, text: Written, units: Units): s
       }`,
     );
   }
-  if (Math.abs(shorter) > 5e-3) {
+  if (Math.abs(shorter) > 10 * UNSEEN) {
     says.push(
       `Cold, the bushing is also ${text.plain(shorter)} shorter: hold it against its stop until it grips, and measure its depth when all is at one temperature.`,
     );
@@ -204,6 +221,7 @@ function cautionWords({ hardened, facts, boss }: Heat, { row }: Chosen, hot: boo
   const says = [];
   if (row.taken < facts.shop.value - 5) {
     says.push(
+      ...(row.cold in SOAKS ? [SOAKS[row.cold]!] : []),
       'Very cold metal burns skin at once: dry insulated gloves, long sleeves, face shield. Wipe off frost and oil just before it goes in: both bite.',
     );
   }
@@ -227,7 +245,8 @@ function cautionWords({ hardened, facts, boss }: Heat, { row }: Chosen, hot: boo
   if (hot) {
     says.push(
       `Heat the boss, not the bushing, evenly and all round${boss.name === 'plain steel' ? '' : ` (${boss.name}: below the heat at which it was hardened, tempered or aged)`}.`,
-      'Grease and oil off first: they smoke well under these heats and can catch fire; no figure for that is safe. Nothing closed behind the bore, no zinc, cadmium or paint in the heat.',
+      'An oven makes it even all round. With a torch keep the flame moving, and measure at four places: the side with more metal stays cooler.',
+      'Grease and oil off first: they smoke well under these heats and can catch fire; no figure for that is safe.',
     );
   }
   return says;

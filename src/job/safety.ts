@@ -166,17 +166,30 @@ function peopleStop({ carriesPeople, signedOffBy }: Safety): Stop | null {
 export const HEAT_RULES =
   'Local codes, the maker of the machine and licensed practice come first; where they say otherwise, they are right.';
 
+const CRACKS =
+  'Look for cracks when it is cold, and again after a day or two: cracks from hydrogen come late.';
+
+/** What heat does to the part; the warmth of a fit changes nothing in it. */
+const AFTERWARDS = {
+  bore: [
+    'A bore can come out smaller than you want: heat and measure in small steps, cold, at every clock position.',
+    CRACKS,
+  ],
+  pin: [
+    'A pin bends towards the last bead as it cools: go round in small steps, and check it between centres.',
+    CRACKS,
+  ],
+  fit: [],
+} as const;
+
 /** Usual cautions for the part as answered, for the step where they matter. */
-export function heatCautions(safety: Safety, of: 'bore' | 'pin' = 'bore'): string[] {
+export function heatCautions(safety: Safety, of: 'bore' | 'pin' | 'fit' = 'bore'): string[] {
   const cautions = [
     'Look again for closed pockets: hollow pins, boxed arms, grease passages. Vent them, and keep out of the line of a plug or a seal.',
     'Clear what burns from around and behind; keep an extinguisher and somebody else at hand; watch for half an hour afterwards.',
     'Eyes, hands and lungs covered; moving air. Cold is a burn as well: dry ice only in gloves and moving air, never in a closed room or pit.',
     'Heat evenly and slowly, and let it cool under a blanket. No water on steel that you do not know.',
-    of === 'bore'
-      ? 'A bore can come out smaller than you want: heat and measure in small steps, cold, at every clock position.'
-      : 'A pin bends towards the last bead as it cools: go round in small steps, and check it between centres.',
-    'Look for cracks when it is cold, and again after a day or two: cracks from hydrogen come late.',
+    ...AFTERWARDS[of],
   ];
   if (safety.metal === 'known-alloy') {
     cautions.push(

@@ -45,7 +45,7 @@ export function HeatPart(props: FitProps) {
           <ul className="cautions">
             {[
               ...words.cautions,
-              ...(words.hot ? [...heatCautions(job.safety), HEAT_RULES] : []),
+              ...(words.hot ? [...heatCautions(job.safety, 'fit'), HEAT_RULES] : []),
             ].map((line) => (
               <li key={line}>{line}</li>
             ))}
@@ -71,14 +71,14 @@ function SlipTable({ words, units, open }: TableProps) {
       <table className="sections">
         <caption>
           {open
-            ? `Each cold of the bushing, and the heat of the boss that it leaves to win; ${degree}`
-            : `Each cold of the bushing; ${degree}`}
+            ? `By how cold the bushing is: how warm the boss must be, ${degree}`
+            : `How cold the bushing is, ${degree}`}
         </caption>
         <thead>
           <tr>
             <th scope="col">bushing</th>
             <th scope="col">when it touches</th>
-            <th scope="col">smaller, {units} across</th>
+            <th scope="col">smaller by, {units} across</th>
             {open && (
               <>
                 <th scope="col">boss then</th>
@@ -89,9 +89,9 @@ function SlipTable({ words, units, open }: TableProps) {
           </tr>
         </thead>
         <tbody>
-          {words.rows.map(({ cold, name, entry, smaller, boss, off, verdict }) => (
+          {words.rows.map(({ cold, short, entry, smaller, boss, off, verdict }) => (
             <tr key={cold}>
-              <th scope="row">{name}</th>
+              <th scope="row">{short}</th>
               <td>{entry}</td>
               <td>{smaller}</td>
               {open && (
