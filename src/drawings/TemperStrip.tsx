@@ -48,6 +48,9 @@ export function TemperStrip({ figure, width, theme }: Props) {
               y={(i + 1) * row - 4}
               textAnchor={turned ? 'end' : 'start'}
               fill={colour}
+              stroke={palette.ground}
+              strokeWidth={4}
+              paintOrder="stroke"
               fontWeight={600}
             >
               {name}
@@ -66,7 +69,14 @@ export function TemperStrip({ figure, width, theme }: Props) {
             stroke={palette.ink}
             strokeWidth={1.2}
           />
-          <text x={round(x(least)) - 6} y={letters - 1} textAnchor="end">
+          <text
+            x={round(x(least)) - 6}
+            y={letters - 1}
+            textAnchor="end"
+            stroke={palette.ground}
+            strokeWidth={4}
+            paintOrder="stroke"
+          >
             {name}
           </text>
         </g>

@@ -7,7 +7,7 @@ import type { Units } from '../job/schema.ts';
 import { degrees, degreesApart, degreesBare } from './degrees.ts';
 import { forceText } from './loads.ts';
 import { nearClock, nearPair } from './nearClock.ts';
-import { colourSaid } from './temperColours.ts';
+import { colourSaid, HAND_WARM } from './temperColours.ts';
 import { type Written, written } from './written.ts';
 
 export const COLD_NAMES: Readonly<Record<Cold, string>> = {
@@ -72,9 +72,14 @@ export function slipWords(
 ): SlipWords {
   const { facts, fault, chosen, rows } = heat;
   const text = written(units, Number.NaN);
-  const wrong = [...facts.wrong, ...(fault === null ? [] : [faultWords(fault, heat, units)])];
+  const untold = facts.cold === 'own' && Number.isNaN(facts.own) && facts.wrong.length === 0;
+  const wrong = [
+    ...facts.wrong,
+    ...(untold ? ['Type how cold the bushing is: until then it is counted as it lies.'] : []),
+    ...(fault === null ? [] : [faultWords(fault, heat, units)]),
+  ];
   const told = fault === null || fault === 'bushing-hotter';
-  const hot = chosen !== null && chosen.off > facts.shop.value + 5;
+  const hot = chosen !== null && chosen.off > HAND_WARM;
   return {
     wrong,
     needs: told && chosen ? needsWords(heat, text, units) : [],
@@ -144,7 +149,7 @@ function rowWords(row: HeatRow, text: Written, units: Units): SlipRow {
 function chosenWords(heat: Heat, chosen: Chosen, text: Written, units: Units): string[] {
   const { facts, room, mixed, limits, hardened, bushing, shorter } = heat;
   const { row, boss, off, least } = chosen;
-  const warm = off > facts.shop.value + 5;
+  const warm = off > facts.shop.value + 0.5;
   const says = [
     `Bushing ${COLD_NAMES[row.cold]}, boss ${
       warm ? `at ${degrees(off, units)}` : 'not heated'
@@ -163,7 +168,7 @@ function chosenWords(heat: Heat, chosen: Chosen, text: Written, units: Units): s
       `Too hot: this boss (${heat.boss.name}) may have ${degrees(limits.boss, units)}, and no more.`,
     );
   }
-  if (warm) {
+  if (off > HAND_WARM) {
     says.push(
       `Clean bright steel shows ${colourSaid(off)} at that heat. Longer heat deepens the colour, and oil or scale hides it: go by a temperature stick or a probe at four places, and let the colour only warn.`,
     );

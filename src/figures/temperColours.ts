@@ -26,6 +26,9 @@ export const TEMPER_COLOURS: readonly TemperColour[] = [
 /** The steel glows in the dark from about here: 400 °C, and people differ by 70. */
 const GLOWS = 400;
 
+/** °C: below, a part is no warmer than one that lay in the sun, and warming it is no work with heat. Judgement. */
+export const HAND_WARM = 45;
+
 /** What clean steel shows at this heat. */
 export function colourSaid(celsius: number): string {
   const shown = TEMPER_COLOURS.filter(({ least, most }) => celsius >= least && celsius <= most);

@@ -4,7 +4,7 @@ import { degreesOf } from '../job/heatFacts.ts';
 import type { Units } from '../job/schema.ts';
 import { inDegrees } from '../job/temperature.ts';
 import { degreesName } from './degrees.ts';
-import { colourSaid, TEMPER_COLOURS } from './temperColours.ts';
+import { colourSaid, HAND_WARM, TEMPER_COLOURS } from './temperColours.ts';
 
 export interface TemperStripFigure {
   readonly unit: string;
@@ -31,10 +31,10 @@ const [COLD, HOT] = [60, 360];
 
 /** @returns null where no heat is used */
 export function temperStrip(
-  { chosen, limits, facts, hardened }: Heat,
+  { chosen, limits, hardened }: Heat,
   units: Units,
 ): TemperStripFigure | null {
-  if (chosen === null || !(chosen.off > facts.shop.value + 5)) return null;
+  if (chosen === null || !(chosen.off > HAND_WARM)) return null;
   const of = (celsius: number) => inDegrees(celsius, degreesOf(units));
   const held = (celsius: number) => of(Math.min(Math.max(celsius, COLD), HOT));
   return {
