@@ -32,7 +32,7 @@ export function ClockPart(props: Props) {
       {one.clock !== null && (
         <>
           <Picture {...props} />
-          <Given {...props} />
+          {props.found.bushings[0] === one && <Given {...props} />}
           <p>What helps:</p>
           <Said lines={words.helps} />
           <p>When it stops half-way:</p>

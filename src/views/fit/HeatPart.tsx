@@ -16,10 +16,12 @@ import { HeatGiven } from './HeatGiven.tsx';
 import './heat.css';
 
 export function HeatPart(props: FitProps) {
-  const { bench, one } = props;
+  const { bench, found, one } = props;
   const { job, bore } = bench;
   const words = slipWords(one, job.units);
   const work = hotWork(job.safety);
+  // What a bore has once is asked once.
+  const first = found.bushings[0] === one;
   // Where the plan itself takes heat the questions are asked there.
   const asked = bore.decisions.way === 'squeeze' || bore.decisions.way === 'weld';
   return (
@@ -31,7 +33,13 @@ export function HeatPart(props: FitProps) {
         </p>
       ))}
       <Said lines={words.needs} />
-      <HeatGiven {...props} />
+      {first ? (
+        <HeatGiven {...props} />
+      ) : (
+        <p className="soft">
+          Counted with the same figures as for {found.bushings[0]!.seated.name}.
+        </p>
+      )}
       {words.rows.length > 0 && <SlipTable words={words} units={job.units} open={work.open} />}
       {words.hot && !work.open ? (
         <p className="soft">
@@ -53,7 +61,7 @@ export function HeatPart(props: FitProps) {
           <ClockPart {...props} open={work.open} />
         </>
       )}
-      {!asked && <SafetyQuestions safety={job.safety} work={work} />}
+      {first && !asked && <SafetyQuestions safety={job.safety} work={work} />}
     </section>
   );
 }
