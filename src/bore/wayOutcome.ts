@@ -16,7 +16,7 @@ export interface Work {
   readonly surface: WearSurface;
   readonly deviation: Field;
   /** What the passes go by, where that is another; left out or null: the same. */
-  readonly standing?: Pick<PassMatter, 'surface' | 'removal'> | null;
+  readonly standing?: Pick<PassMatter, 'surface' | 'removal' | 'worked'> | null;
   readonly tool: 'grinder' | 'boring bar' | 'none';
   readonly on?: Metal;
   readonly layers?: readonly number[];

@@ -37,7 +37,7 @@ export interface WaysAsked extends Pick<SeatKnown, 'bare' | 'grinder'> {
   /** Smallest round that cleans up all of the seat, about the axis of the rule. */
   readonly cleanUp: CleanUp;
   /** Wall and deviation about the target that passes go by, where earlier surveys tell more; null: as the surface is. */
-  readonly standing: Pick<PassMatter, 'surface' | 'removal'> | null;
+  readonly standing: Pick<PassMatter, 'surface' | 'removal' | 'worked'> | null;
   /** Null: no place is worth a squeeze. */
   readonly squeeze: SqueezeAim | null;
   /** Null: nothing is to be filled, or no shims at hand fill it. */

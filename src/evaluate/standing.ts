@@ -36,8 +36,10 @@ interface Bench {
   readonly shop: Shop | null;
 }
 
-/** Surface, target and metal that the passes go by. */
-type Wall = Pick<Planned, 'surface' | 'target' | 'removal'>;
+/** Surface, target and metal that the passes go by; whether metal came off since the bore was found. */
+interface Wall extends Pick<Planned, 'surface' | 'target' | 'removal'> {
+  readonly worked: boolean;
+}
 
 interface Standing {
   readonly wall: Wall;
@@ -58,13 +60,13 @@ const MOST_READINGS = 640;
 export function standingOf(bench: Bench, survey: Planned): Standing {
   const chain = sinceFound(bench, survey);
   const stages: Stage[] = [];
-  let wall: Wall = chain[0]!;
+  let wall: Wall = itself(chain[0]!, false);
   for (let at = 1; at < chain.length; at++) {
     const before = chain[at - 1]!;
     const issued = issuedFrom(bench.feature, before);
     // What an issued pass was worked out of need not be worked out again.
     if (at > 1 && issued === null) {
-      wall = together(bench, chain.slice(0, at), stages)?.wall ?? before;
+      wall = together(bench, chain.slice(0, at), stages)?.wall ?? itself(before, true);
     }
     stages.push({ ...readingsOf(bench, before), asked: issued ?? askedOf(bench, wall) });
   }
@@ -72,12 +74,17 @@ export function standingOf(bench: Bench, survey: Planned): Standing {
   const before = groundBefore(bench, survey);
   const asked =
     stages.at(-1)?.asked ??
-    (before && (issuedFrom(bench.feature, before) ?? askedOf(bench, before)));
+    (before && (issuedFrom(bench.feature, before) ?? askedOf(bench, itself(before, false))));
   return {
-    wall: joined?.wall ?? survey,
+    wall: joined?.wall ?? itself(survey, before !== null),
     came: joined?.came ?? null,
     before: before && asked && { survey: before, asked },
   };
+}
+
+/** What its own survey tells of it. */
+function itself({ surface, target, removal }: Planned, worked: boolean): Wall {
+  return { surface, target, removal, worked };
 }
 
 /** The survey before one that was taken after grinding; null: none, or metal was put on in between. */
@@ -136,7 +143,7 @@ function together(
   if (target === null) return null;
   const removal = planRemoval(posterior, surface, spread, target, facts, through);
   return {
-    wall: { surface, target, removal },
+    wall: { surface, target, removal, worked: true },
     came: { share: found.shares.at(-1)!, shareSd: found.shareSds.at(-1)! },
   };
 }
@@ -169,11 +176,12 @@ function askedOf(bench: Bench, wall: Wall): Field {
 
 export function matterOf(
   { job, feature: { decisions }, bore: { facts }, shop }: Bench,
-  { surface, target, removal }: Wall,
+  { surface, target, removal, worked }: Wall,
 ): PassMatter {
   return {
     surface,
     removal,
+    worked,
     places: wallPlaces(surface, facts.seats, facts.keepouts),
     bare: bareOf(surface, facts),
     radius: target.diameter / 2,
