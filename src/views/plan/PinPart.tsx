@@ -5,6 +5,7 @@ import type { PinPlan } from '../../evaluate/pinTypes.ts';
 import { pinMap } from '../../figures/pinMap.ts';
 import { pinWordGroups } from '../../figures/pinWords.ts';
 import { pinAdvised } from '../../figures/pinWork.ts';
+import { answerFor } from '../../store/aside.ts';
 import type { Bench } from '../../store/bench.ts';
 import { usePinPlan, wantPinPlan } from '../../store/pinPlan.ts';
 import { useTheme } from '../../store/theme.ts';
@@ -29,16 +30,15 @@ export default function PinPart({ bench }: { readonly bench: Bench }) {
   const settled = useEvaluation((state) => state.settled && state.of === job);
   const shop = useShop((state) => state.shop);
   useEffect(() => {
-    if (settled) wantPinPlan({ job, bore: bore.id, survey: survey.id });
-  }, [settled, job, bore.id, survey.id, shop]);
-  const { of, shown } = usePinPlan();
-  const mine = of?.job.id === job.id && of.bore === bore.id && of.survey === survey.id;
+    if (settled) wantPinPlan({ job, bore, survey });
+  }, [settled, job, bore, survey, shop]);
+  const plan = answerFor(usePinPlan(), bore, survey);
   if (boreSeen === null || surveySeen === null) return <p className="soft">Working it out…</p>;
   if (surveySeen.surface === null) {
     return <p className="soft">The plan follows the first readings that can be used.</p>;
   }
-  if (!mine || shown === null) return <p className="soft">Working it out…</p>;
-  return <Planned bench={{ ...bench, boreSeen, surveySeen }} plan={shown} />;
+  if (plan === null) return <p className="soft">Working it out…</p>;
+  return <Planned bench={{ ...bench, boreSeen, surveySeen }} plan={plan} />;
 }
 
 interface Props {
