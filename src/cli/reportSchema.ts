@@ -7,6 +7,7 @@
 import * as v from 'valibot';
 import { BuildUpSchema } from './buildUpReport.ts';
 import { CentresSchema, RuleSchema } from './centresReport.ts';
+import { CheckSchema } from './checksReport.ts';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OtherReading } from './otherReport.ts';
 import { GrindingSchema, PassSchema } from './passesReport.ts';
@@ -181,14 +182,7 @@ const Survey = v.strictObject({
   patternsOpen: v.array(v.string()),
   /** Null where none is given. */
   temperature: v.nullable(Temperature),
-  checks: v.array(
-    v.strictObject({
-      row: v.number(),
-      suspect: v.boolean(),
-      slip: v.string(),
-      suggested: v.nullable(v.string()),
-    }),
-  ),
+  checks: v.array(CheckSchema),
   blindSpots: v.array(Remark),
   nextReadings: v.array(NextReading),
   /** Sweeps and wall readings whose set-up is not made yet, as a whole. */
