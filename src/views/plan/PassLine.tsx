@@ -36,7 +36,7 @@ function Whole({ bench, pass, number }: Pick<Props, 'bench' | 'pass' | 'number'>
   return (
     <div className="pass-whole">
       <PassMap bench={bench} pass={pass} />
-      {passConditions(pass).map((text) => (
+      {passConditions(pass, units).map((text) => (
         <p key={text} className="pass-condition">
           <Words text={text} />
         </p>

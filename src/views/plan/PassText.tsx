@@ -19,7 +19,7 @@ export function PassZones({ pass, length, units }: Props & { readonly length: nu
           </li>
         );
       })}
-      {passConditions(pass).map((text) => (
+      {passConditions(pass, units).map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>
