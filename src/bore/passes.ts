@@ -152,9 +152,9 @@ export function fewestPasses(matter: PassMatter): number {
   return passes;
 }
 
-/** The whole plan; the gates are `gatesOf`'s. */
+/** The whole plan; gates, and what is felt for before, need the readings. */
 export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
-  readonly passes: readonly Omit<Pass, 'gate'>[];
+  readonly passes: readonly Omit<Pass, 'gate' | 'between'>[];
 } {
   const { removals, deviation } = course(matter);
   const { tool, slope, surface, removal: today } = matter;

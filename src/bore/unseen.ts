@@ -83,7 +83,7 @@ export function clockRemarks(sightings: readonly Sighting[]): Remark[] {
 }
 
 /** How many places of the wall one reading touches, evenly round. */
-const TOUCHED: Readonly<Record<Instrument, number>> = {
+export const TOUCHED: Readonly<Record<Instrument, number>> = {
   'two-point': 2,
   'three-leg': 3,
   sweep: 1,
@@ -91,7 +91,7 @@ const TOUCHED: Readonly<Record<Instrument, number>> = {
   radius: 1,
 };
 /** Nothing that wears is narrower than half of this and matters to a bushing, radians. */
-const NARROW_GAP = 0.75 * HOUR;
+export const NARROW_GAP = 0.75 * HOUR;
 
 /** What lies between the clock positions, taken over all depths. */
 export function dentRemarks(sightings: readonly Sighting[]): Remark[] {

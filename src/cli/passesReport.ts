@@ -56,6 +56,8 @@ export const PassSchema = v.strictObject({
       ),
     }),
   ),
+  /** To be felt for hollows before it: far from every reading; what it takes there, per side. */
+  between: v.array(v.strictObject({ clock: v.number(), depth: v.number(), takes: v.number() })),
   words: v.array(v.string()),
 });
 
@@ -167,6 +169,11 @@ export function passesReport(
         why,
         expected: expected.map(({ give, ...one }) => ({ ...one, giveOrTake: give })),
       })),
+      between: pass.between.map(({ theta, z, takes }) => ({
+        clock: degrees(theta),
+        depth: z,
+        takes,
+      })),
       words: passLines(pass, passes.done + at + 1, bore, units),
     })),
     grinding: grindingReport(passes, survey, bore, units),
@@ -178,7 +185,7 @@ function passLines(pass: Pass, number: number, bore: BoreEvaluation, units: Unit
   return [
     `${passTitle(pass, number, units)}.`,
     ...zoneWords(pass, bore, units),
-    ...passConditions(pass),
+    ...passConditions(pass, units),
     ...gateLines(pass, units),
   ];
 }
@@ -272,14 +279,15 @@ export function passesText(
   const [first, ...later] = plan.passes;
   if (first !== undefined) {
     const [title, ...lines] = passLines(first, passes.done + 1, bore, units);
+    const before = first.zones.length + passConditions(first, units).length;
     parts.push({
       title: title!,
-      lines: [...lines.slice(0, first.zones.length), GATE, ...lines.slice(first.zones.length)],
+      lines: [...lines.slice(0, before), GATE, ...lines.slice(before)],
     });
   }
   if (later.length > 0) {
     const lines = later.map((pass, i) =>
-      [`${passTitle(pass, passes.done + i + 2, units)}.`, ...passConditions(pass)].join(' '),
+      [`${passTitle(pass, passes.done + i + 2, units)}.`, ...passConditions(pass, units)].join(' '),
     );
     parts.push({ title: LATER, lines });
   }

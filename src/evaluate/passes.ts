@@ -1,4 +1,5 @@
 /** The passes of one survey, what the pass before it took off, and the stages so far: worked out on demand. */
+import { betweenMarks } from '../bore/between.ts';
 import { gateOf, type InUse } from '../bore/gate.ts';
 import { afterPass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
 import type { Pass, PassPlan } from '../bore/passTypes.ts';
@@ -63,8 +64,8 @@ export function passesOfSurvey(
   const bench = { job, feature, bore, shop };
   const { wall, before, came } = standingOf(bench, survey);
   const matter = matterOf(bench, wall);
-  const plan = withGates(job, feature, survey, matter);
   const done = passesDone(feature, survey);
+  const plan = withGates(job, feature, survey, matter, done);
   return {
     tool: toolFacts(feature.decisions, shop, survey.target.diameter, job.units),
     plan,
@@ -87,7 +88,13 @@ export function passesOfSurvey(
   };
 }
 
-function withGates(job: Job, feature: Feature, survey: Planned, matter: PassMatter): PassPlan {
+function withGates(
+  job: Job,
+  feature: Feature,
+  survey: Planned,
+  matter: PassMatter,
+  done: number,
+): PassPlan {
   const { passes, ...plan } = planPasses(matter);
   const inUse = instrumentsInUse(job, feature, survey);
   let deviation = matter.removal.deviation;
@@ -96,7 +103,11 @@ function withGates(job: Job, feature: Feature, survey: Planned, matter: PassMatt
     const step = { deviation, wall, removal: pass.removal, sds: at === 0 ? SURE : 0 };
     deviation = afterPass(deviation, pass.removal);
     wall = afterPass(wall, pass.removal);
-    return { ...pass, gate: gateOf(matter, step, survey.sightings, inUse) };
+    return {
+      ...pass,
+      gate: gateOf(matter, step, survey.sightings, inUse),
+      between: done + at > 0 ? [] : betweenMarks(matter, pass.removal, survey.sightings),
+    };
   });
   return { ...plan, passes: gated };
 }

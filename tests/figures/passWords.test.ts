@@ -2,12 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { gateOf, type InUse } from '../../src/bore/gate.ts';
 import { type PassMatter, planPasses } from '../../src/bore/passes.ts';
-import type { Pass } from '../../src/bore/passTypes.ts';
 import type { Sighting, WearSurface } from '../../src/bore/types.ts';
 import { pastTarget, workedOff } from '../../src/bore/worked.ts';
 import type { Passes } from '../../src/evaluate/passes.ts';
 import type { BoreFacts } from '../../src/evaluate.ts';
-import { gateLines } from '../../src/figures/passWords.ts';
+import { gateLines, passConditions } from '../../src/figures/passWords.ts';
 import { pastWords, workedWords } from '../../src/figures/workedWords.ts';
 
 const COLUMNS = 48;
@@ -72,7 +71,7 @@ describe('the gate', () => {
     const control = gate.find(({ why }) => why === 'control');
     expect(control!.theta).toBeCloseTo(0, 6);
     expect(control!.expected[0]!.after).toBeCloseTo(50, 3);
-    const lines = gateLines({ ...first!, gate } as Pass, 'mm');
+    const lines = gateLines({ gate }, 'mm');
     expect(lines[0]).toMatch(
       /^3–9, .* reads 49\.800 mm across now, should read 49\.900 mm across; from 50\.000 mm across on, stop/,
     );
@@ -87,9 +86,18 @@ describe('the gate', () => {
     ]);
     expect(most!.expected[0]).toMatchObject({ before: 0 });
     expect(most!.expected[0]!.after).toBeCloseTo(-0.05, 9);
-    const [needle, thickness] = gateLines({ ...first!, gate: [most!] } as Pass, 'mm');
+    const [needle, thickness] = gateLines({ gate: [most!] }, 'mm');
     expect(needle).toContain('the needle should read 0.050 mm per side lower than before');
     expect(thickness).toContain('the wall should read 0.050 mm per side thinner than before');
+  });
+
+  it('says where to feel between the marks before the first pass, and of no other', () => {
+    const pass = { ...first!, beyondDoubt: false, byStrip: false, gate: [] };
+    const between = [{ theta: Math.PI / 2, z: 12.5, takes: 0.03 }];
+    const [words] = passConditions({ ...pass, between }, 'mm');
+    expect(words).toMatch(/^Before it, feel between your marks, .*: 3:00, 12\.50? mm deep\. /);
+    expect(words).toMatch(/read it and enter it first\.$/);
+    expect(passConditions({ ...pass, between: [] }, 'mm')).toEqual([]);
   });
 
   it('has no place without a reading on a seat', () => {

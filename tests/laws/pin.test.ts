@@ -160,6 +160,7 @@ describe('what is advised', () => {
       leastDiameter: 50 - wear,
       smaller: Math.floor((50 - 2 * wear) * 10 + 1e-9) / 10,
       length: LENGTH,
+      overEnd: false,
       deposit: { volume: 0, thickness: short.map(() => 0) },
     });
     const usual = {
@@ -183,6 +184,54 @@ describe('what is advised', () => {
     expect(advised(0.6, { skin: 'plated' })).toEqual({ way: 'replace', reason: 'skin' });
     expect(advised(0.6, { skin: null })).toEqual({ way: null, reason: 'skin-unknown' });
     expect(advised(0.04, { crackSeen: true })).toEqual({ way: 'replace', reason: 'crack' });
+  });
+});
+
+describe('metal sprayed on', () => {
+  const FINISHED = 50;
+  /** Worn evenly to that radius between 20 and 60 of 120; nothing is welded. */
+  function sprayed(radius: number, overEnd = false) {
+    const surface = shaft(() => radius);
+    const on = landPlaces(surface, [{ from: 20, to: 60 }], []);
+    const about = outsideAbout(surface, ORIGIN);
+    const short = shortOf(about.far, FINISHED / 2);
+    const ways = pinWays({
+      about,
+      on,
+      short,
+      turned: turnedRound(surface.grid, short, on, true),
+      finished: FINISHED,
+      clearance: 0.15,
+      leastDiameter: 2 * radius,
+      smaller: 2 * radius,
+      length: LENGTH,
+      overEnd,
+      deposit: { volume: 0, thickness: short.map(() => 0) },
+    });
+    return ways.find(({ name }) => name === 'spray')!;
+  }
+  const ring = (outer: number, inner: number) => Math.PI * (outer ** 2 - inner ** 2) * 40;
+
+  it('fills a pocket at least 0.015 in deep (published for spraying powders on steel shafts); rings by their areas', () => {
+    // 0.2 short per side: the pocket is 0.381 deep. Ground 0.25 above the size (judgement).
+    const shallow = sprayed(24.8);
+    expect(shallow.possible).toBe(true);
+    expect(shallow.coat).toBeCloseTo(0.015 * 25.4, 9);
+    expect(shallow.core).toBeCloseTo(FINISHED - 2 * 0.381, 9);
+    expect(shallow.volumeOn).toBeCloseTo(ring(25.25, 25 - 0.381), 6);
+    expect(shallow.volumeOff).toBeCloseTo(ring(24.8, 25 - 0.381) + ring(25.25, 25), 6);
+    // Sprayed metal adds no strength: the cube of the core's diameter counts.
+    expect(shallow.strength).toBeCloseTo((24.619 / 25) ** 3, 9);
+    // Worn deeper than that, the wear itself is the pocket.
+    const deep = sprayed(24);
+    expect(deep.coat).toBeCloseTo(1, 9);
+    expect(deep.volumeOff).toBeCloseTo(ring(25.25, 25), 6);
+  });
+
+  it('is not for a stretch that goes out over an end, nor for more than 1.5 mm per side (judgement); never advised', () => {
+    expect(sprayed(24.8, true).possible).toBe(false);
+    expect(sprayed(23.4).possible).toBe(false);
+    expect(sprayed(23.6).possible).toBe(true);
   });
 });
 
@@ -236,6 +285,22 @@ describe('a rocker shaft through its stages (constructed: worn 42 thou at 6; wel
     expect(built.ways).toEqual([]);
     // More weld only where it is low.
     expect(built.deposit.volume).toBeLessThan(0.6 * plan(job, found).deposit.volume);
+  });
+
+  it('doubts the two low places of the weld alone, and says what they are likely to be', () => {
+    const { surveys } = evaluate(job, memory).parts.find(({ id }) => id === pin.id)!;
+    const doubted = (at: number) =>
+      surveys[at]!.checks.filter(({ suspect }) => suspect).map(({ row, slip }) => {
+        const { theta, z } = surveys[at]!.sightings.find((one) => one.row === row)!;
+        return { hour: Math.round((theta * 6) / Math.PI), z: z / 25.4, slip };
+      });
+    const low = 'a place that the weld left low';
+    expect(doubted(1).sort((a, b) => a.z - b.z)).toEqual([
+      { hour: 4, z: expect.closeTo(0.8, 9), slip: low },
+      { hour: 9, z: expect.closeTo(6.25, 9), slip: low },
+    ]);
+    // A reading beyond the end of a stretch is judged by no reading of the worn stretch.
+    expect(doubted(0)).toEqual([]);
   });
 
   it('follows what is typed: finished size, clearance, allowance, centres, no stretches stated', () => {
