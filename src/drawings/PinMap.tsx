@@ -19,6 +19,8 @@ interface Props {
 const MARGIN = { left: 34, right: 14, top: 22, bottom: 24 } as const;
 /** Both sides of the map have at least this, px, however little room the page has while it is laid out. */
 const LEAST = 40;
+/** Below this, px, what stands over the map is said in fewer words. */
+const NARROW = 320;
 
 /**
  * The outside of a pin rolled out as it is seen from outside, lying with face A at the left: depth runs to the right and the
@@ -107,7 +109,9 @@ function Scales({ map, theme, along, down }: ScalesProps) {
         </g>
       ))}
       <g fontFamily={WORDS}>
-        <text y={-8}>face A · clock seen from face A</text>
+        <text y={-8}>
+          {along < NARROW ? 'clock from face A' : 'face A · clock seen from face A'}
+        </text>
         <text x={round(along)} y={-8} textAnchor="end">
           {MAP_UNIT_NAME[map.units]} per side
         </text>

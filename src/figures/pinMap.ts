@@ -61,3 +61,7 @@ export const PIN_MAP_WORDS =
   'The outside of the pin rolled out as seen from outside, lying with face A at the left; the clock runs down from 12 ' +
   'to 12. Per side against the finished size: plus (teal) is short, minus (copper) is to come off. Hatched is unsure; ' +
   'broken lines are the ends of what runs.';
+/** The same, where there is little room. */
+export const PIN_MAP_BRIEF =
+  'Face A at the left, clock down. Per side: plus (teal) is short, minus (copper) is to come off; hatched is unsure, ' +
+  'broken lines end what runs.';

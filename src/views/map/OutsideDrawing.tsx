@@ -6,7 +6,7 @@ import { useId, useMemo, useRef } from 'react';
 import { PinMap } from '../../drawings/PinMap.tsx';
 import { ProfileView } from '../../drawings/ProfileView.tsx';
 import type { Theme } from '../../figures/colour.ts';
-import { PIN_MAP_WORDS, pinMap } from '../../figures/pinMap.ts';
+import { PIN_MAP_BRIEF, PIN_MAP_WORDS, pinMap } from '../../figures/pinMap.ts';
 import { profileFigure } from '../../figures/profileFigure.ts';
 import { inUnits } from '../../job/units.ts';
 import { useCursor } from '../../store/useCursor.ts';
@@ -23,7 +23,7 @@ interface Props {
 
 /** As high as this at most, px; the words take what is left. */
 const MOST_HIGH = 420;
-const SHARE = 0.75;
+const SHARE = 0.68;
 /** From this height on, px, map and sizes both have room. */
 const BOTH = 420;
 const MAP_SHARE = 0.46;
@@ -54,7 +54,7 @@ export function OutsideDrawing({ bench, theme }: Props) {
         />
       )}
       <figcaption>
-        {map !== null && `${part.name}. ${PIN_MAP_WORDS} `}
+        {map !== null && `${part.name}. ${both ? PIN_MAP_WORDS : PIN_MAP_BRIEF} `}
         {map?.assumed != null && `Assumed: ${map.assumed}. `}
         {(map === null || both) &&
           `${map === null ? part.name : 'Below'}: diameter across against depth, both in ${

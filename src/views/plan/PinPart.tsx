@@ -6,6 +6,7 @@ import { PIN_MAP_WORDS, pinMap } from '../../figures/pinMap.ts';
 import { pinWordGroups } from '../../figures/pinWords.ts';
 import { pinAdvised } from '../../figures/pinWork.ts';
 import type { Bench } from '../../store/bench.ts';
+import { usePage } from '../../store/page.ts';
 import { useTheme } from '../../store/theme.ts';
 import { usePlanOfPin } from '../../store/usePlanOfPin.ts';
 import { PrintOn } from '../parts/PrintOn.tsx';
@@ -41,12 +42,14 @@ interface Props {
 function Planned({ bench, plan }: Props) {
   const { units } = bench.job;
   const advised = pinAdvised(plan, units);
+  // The drawing's room shows the same map while it is in sight.
+  const alone = usePage((page) => page.drawingHidden);
   return (
     <div className="pin-plan">
       <PinFields bench={bench} plan={plan} />
       <PinLands bench={bench} />
       {advised !== null && <p className="way-advice">{advised}</p>}
-      <MapFigure bench={bench} plan={plan} />
+      {alone && <MapFigure bench={bench} plan={plan} />}
       <PinTables plan={plan} units={units} />
       {pinWordGroups(plan, units).map(({ head, lines }) => (
         <section key={head}>
