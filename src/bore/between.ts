@@ -1,70 +1,62 @@
 /**
- * Where a pass takes most and nobody has read: farthest from all marks. A hollow that lies there unread is not in the map,
- * and its give-or-take counts only what dents this wall has on average; so it is felt for before the first pass.
+ * Where a first pass takes metal half-way between the marks. A hollow that lies there unread is in no map, and the
+ * give-or-take counts only such dents as this wall has shown: of 24 hollows of 0.03 to 0.15 mm put there in simulated bores the
+ * first pass would have cut ten deeper by more than 0.0125 mm. So they are felt for before it; later the gates read half-way.
  */
+import { distinct } from './distinct.ts';
+import { fieldAt } from './gate.ts';
 import type { PassMatter } from './passes.ts';
 import type { BetweenPlace } from './passTypes.ts';
 import { SEATED } from './removal.ts';
 import type { Field, Sighting } from './types.ts';
-import { NARROW_GAP, TOUCHED } from './unseen.ts';
+import { clocksTouched, NARROW_GAP } from './unseen.ts';
 
-/** Few enough to be felt one by one. */
-const MOST = 4;
-/** Places that are worked less than this share of the most are left to the gate. */
+/** Places that are worked less than this share of the most lose little. */
 const WORKED = 0.5;
-/** Places nearer than this on the wall are one and the same to a hand, as a share of the radius. */
-const APART = 0.5;
+/** Readings no farther apart than this were taken at one depth, mm. */
+const SAME_DEPTH = 0.5;
 
 /**
  * @param removal of the first pass after the survey, per side, mm
- * @returns the farthest from every mark first; none where marks stand so near that nothing that matters lies between
+ * @returns the middles between neighbouring marks, round the clock and along the depth, by depth and clock; none where marks
+ *   stand so near that nothing that matters lies between
  */
 export function betweenMarks(
-  { surface, places, radius }: PassMatter,
+  { surface: { grid }, places, radius }: PassMatter,
   removal: Field,
   sightings: readonly Sighting[],
 ): BetweenPlace[] {
-  const { theta, z } = surface.grid;
-  const columns = theta.length;
-  const marks = sightings.flatMap((one) =>
-    Array.from({ length: TOUCHED[one.instrument] }, (_, k) => ({
-      theta: one.theta + (2 * Math.PI * k) / TOUCHED[one.instrument],
-      z: one.z,
-    })),
+  const least = WORKED * removal.reduce((most, one) => (one > most ? one : most), 0);
+  if (!(least > 0) || sightings.length === 0) return [];
+  const narrow = NARROW_GAP * radius;
+  const clocks = clocksTouched(sightings);
+  const depths = distinct(
+    sightings.map(({ z }) => z),
+    Number.POSITIVE_INFINITY,
+    SAME_DEPTH,
   );
-  const far = (a: Place, b: Place) => {
-    const turn = Math.abs(a.theta - b.theta) % (2 * Math.PI);
-    return Math.hypot(radius * Math.min(turn, 2 * Math.PI - turn), a.z - b.z);
-  };
-  const least = WORKED * greatest(removal);
-  const found: { readonly at: BetweenPlace; readonly off: number }[] = [];
-  // Every second place of the grid: marks stand much farther apart than that.
-  for (let row = 0; row < z.length; row += 2) {
-    for (let it = 0; it < columns; it += 2) {
-      const k = row * columns + it;
-      if (places[k] !== SEATED || !(removal[k]! >= least && removal[k]! > 0)) continue;
-      const at = { theta: theta[it]!, z: z[row]!, takes: removal[k]! };
-      const off = marks.reduce(
-        (nearest, mark) => Math.min(nearest, far(at, mark)),
-        Number.POSITIVE_INFINITY,
-      );
-      if (off > (NARROW_GAP / 2) * radius) found.push({ at, off });
+  const ends = [0, ...depths, grid.z[grid.z.length - 1]!];
+  const middles = ends.slice(1).flatMap((z, i) => {
+    const gap = z - ends[i]!;
+    return gap > narrow ? [z - gap / 2] : [];
+  });
+  const halves = clocks.flatMap((at, i) => {
+    const gap = (clocks[i + 1] ?? clocks[0]! + 2 * Math.PI) - at;
+    return gap > NARROW_GAP ? [(at + gap / 2) % (2 * Math.PI)] : [];
+  });
+  const found: BetweenPlace[] = [];
+  const add = (theta: number, z: number, halfway: BetweenPlace['halfway']) => {
+    const takes = fieldAt(grid, removal, theta, z);
+    const row = grid.z.reduce(
+      (near, at, i) => (Math.abs(at - z) < Math.abs(grid.z[near]! - z) ? i : near),
+      0,
+    );
+    const column = Math.round((theta / (2 * Math.PI)) * grid.theta.length) % grid.theta.length;
+    if (places[row * grid.theta.length + column] === SEATED && takes >= least) {
+      found.push({ theta, z, takes, halfway });
     }
-  }
-  found.sort((a, b) => b.off - a.off || b.at.takes - a.at.takes);
-  const chosen: BetweenPlace[] = [];
-  for (const { at } of found) {
-    if (chosen.length === MOST) break;
-    if (chosen.every((one) => far(one, at) > APART * radius)) chosen.push(at);
-  }
-  return chosen;
-}
-
-interface Place {
-  readonly theta: number;
-  readonly z: number;
-}
-
-function greatest(field: Field): number {
-  return field.reduce((most, one) => (one > most ? one : most), 0);
+  };
+  for (const z of depths) for (const theta of halves) add(theta, z, 'clock');
+  for (const z of middles) for (const theta of [...clocks, ...halves]) add(theta, z, 'depth');
+  return found.sort((a, b) => a.z - b.z || a.theta - b.theta);
 }

@@ -31,8 +31,9 @@ export interface GatePlace {
   readonly expected: readonly Expected[];
 }
 
-/** A place far from every reading. */
+/** A place half-way between readings: round the clock at a depth that was read, or along the depth. */
 export interface BetweenPlace extends Pick<Zone, 'theta' | 'z'> {
+  readonly halfway: 'clock' | 'depth';
   /** What the pass takes there, per side, mm. */
   readonly takes: number;
 }

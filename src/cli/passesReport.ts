@@ -56,8 +56,15 @@ export const PassSchema = v.strictObject({
       ),
     }),
   ),
-  /** To be felt for hollows before it: far from every reading; what it takes there, per side. */
-  between: v.array(v.strictObject({ clock: v.number(), depth: v.number(), takes: v.number() })),
+  /** To be felt for hollows before it: half-way between readings, round the clock or along the depth; what it takes there, per side. */
+  between: v.array(
+    v.strictObject({
+      clock: v.number(),
+      depth: v.number(),
+      halfway: v.picklist(['clock', 'depth']),
+      takes: v.number(),
+    }),
+  ),
   words: v.array(v.string()),
 });
 
@@ -169,9 +176,10 @@ export function passesReport(
         why,
         expected: expected.map(({ give, ...one }) => ({ ...one, giveOrTake: give })),
       })),
-      between: pass.between.map(({ theta, z, takes }) => ({
+      between: pass.between.map(({ theta, z, halfway, takes }) => ({
         clock: degrees(theta),
         depth: z,
+        halfway,
         takes,
       })),
       words: passLines(pass, passes.done + at + 1, bore, units),

@@ -36,20 +36,26 @@ export function asOutside<T extends OfHole>(done: T, part: Outside): T {
   };
 }
 
-/** A slip of typing, or of many readings at once, stays what it is; what is at the wall of a hole is something else here. */
+/**
+ * A slip of many readings at once stays what it is; what is at the wall of a hole is something else here. Of weld a slip of
+ * typing that would make a reading larger is never said alone: taken for it, a low place would show on the lathe.
+ */
 function outsideCheck(
   check: Check,
   sightings: readonly Sighting[],
   { stage, steps }: Outside,
 ): Check[] {
-  if (!check.suspect || check.suggested !== null || Number.isNaN(check.expected)) return [check];
+  if (!check.suspect || Number.isNaN(check.expected)) return [check];
   const seen = sightings.find(({ row }) => row === check.row);
+  const kind = seen?.instrument;
+  const isSize = kind === 'radius' || kind === 'two-point';
+  const low = stage === 'after-build-up' && isSize && seen!.value < check.expected;
+  if (check.suggested !== null) {
+    return low ? [{ ...check, slip: `${check.slip}, or ${LEFT_LOW}` }] : [check];
+  }
   // Beyond a step nothing tells what a reading should be but others on the same piece.
   if (seen !== undefined && isAlone(seen.z, sightings, steps)) return [];
-  const kind = seen?.instrument;
-  const low = (kind === 'radius' || kind === 'two-point') && seen!.value < check.expected;
-  const slip = low && stage === 'after-build-up' ? LEFT_LOW : 'unexplained';
-  return [{ ...check, slip }];
+  return [{ ...check, slip: low ? LEFT_LOW : 'unexplained' }];
 }
 
 /** Weld is uneven, and a place that it left short is what the survey is for. */

@@ -57,10 +57,13 @@ export function passConditions({ beyondDoubt, byStrip, between }: Pass, units: U
 
 /** Between the marks of the first survey nothing is known of a hollow. */
 function betweenWords(between: Pass['between'], units: Units): string {
-  const where = between
-    .map(({ theta, z }) => `${nearClock(theta)}, ${formatDepth(z, units)} deep`)
-    .join('; ');
-  return `Before it, feel between your marks, where much comes off and nothing was read: ${where}. Machine at rest, burrs gone, wall clean: a fingertip, or a plug with thin marking blue. A hollow there is in no map, and this pass would cut it deeper: read it and enter it first.`;
+  const halves = between.filter(({ halfway }) => halfway === 'depth');
+  const depths = [...new Set(halves.map(({ z }) => formatDepth(z, units)))];
+  const round =
+    depths.length === 0
+      ? ''
+      : `, and round at ${depths.join(', ')} deep, half-way between the depths that were read`;
+  return `Before it, feel with a fingertip all over where it takes metal, between your marks too${round}: machine at rest, burrs gone, wall clean. A plug with thin marking blue shows it as well. A hollow there is in no map, and this pass would cut it deeper: read it where it is deepest, and enter that first.`;
 }
 
 /** Of the passes after the first. */

@@ -93,10 +93,13 @@ describe('the gate', () => {
 
   it('says where to feel between the marks before the first pass, and of no other', () => {
     const pass = { ...first!, beyondDoubt: false, byStrip: false, gate: [] };
-    const between = [{ theta: Math.PI / 2, z: 12.5, takes: 0.03 }];
-    const [words] = passConditions({ ...pass, between }, 'mm');
-    expect(words).toMatch(/^Before it, feel between your marks, .*: 3:00, 12\.50? mm deep\. /);
-    expect(words).toMatch(/read it and enter it first\.$/);
+    const at = (z: number, halfway: 'clock' | 'depth') => ({ theta: 1, z, takes: 0.03, halfway });
+    const words = (...between: ReturnType<typeof at>[]) =>
+      passConditions({ ...pass, between }, 'mm')[0];
+    expect(words(at(5, 'clock'), at(12.5, 'depth'), at(12.5, 'depth'), at(20, 'depth'))).toMatch(
+      /between your marks too, and round at 12\.50? mm, 20\.?0* mm deep, half-way between the depths that were read: /,
+    );
+    expect(words(at(5, 'clock'))).toMatch(/between your marks too: machine at rest/);
     expect(passConditions({ ...pass, between: [] }, 'mm')).toEqual([]);
   });
 

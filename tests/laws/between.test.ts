@@ -26,39 +26,33 @@ const read = (
 const hours = (n: number) => Array.from({ length: n }, (_, i) => (2 * Math.PI * i) / n);
 
 describe('what is felt for before the first pass', () => {
-  it('lies half-way between the marks, in the middle of the widest gap, where the pass takes at least half of its most', () => {
-    // Read at 12 hours, 5 and 15 deep, and 55 deep: 35 deep lies 20 from the next.
-    const marks = read('radius', hours(12), [5, 15, 55]);
-    const cut = fieldOf((theta) => Math.max(0, 0.05 * Math.cos(theta)));
-    const found = betweenMarks(matter(), cut, marks);
-    expect(found.length).toBeGreaterThan(0);
-    for (const { theta, z, takes } of found) {
-      expect(takes).toBeGreaterThanOrEqual(0.025);
-      expect(Math.cos(theta)).toBeGreaterThanOrEqual(0.5 - 1e-9);
-      // No mark within the least gap that matters: 0.75 h of the clock, half of it either way.
-      const near = Math.min(
-        ...marks.map((mark) => {
-          const turn = Math.abs(theta - mark.theta);
-          return Math.hypot(RADIUS * Math.min(turn, 2 * Math.PI - turn), z - mark.z);
-        }),
-      );
-      expect(near).toBeGreaterThan(((0.75 * Math.PI) / 6 / 2) * RADIUS);
+  const cut = fieldOf(() => 0.05);
+
+  it('lies half-way between the marks, round the clock and along the depth, where a hollow can hide', () => {
+    // 12 hours at 5, 15 and 55 deep of 60: gaps of the clock of 1 h (0.75 h is narrow), of the depth of 10 and 40 mm (11.8
+    // mm is narrow: 0.75 h of a radius of 30).
+    const found = betweenMarks(matter(), cut, read('radius', hours(12), [5, 15, 55]));
+    const round = found.filter(({ halfway }) => halfway === 'clock');
+    expect(round).toHaveLength(3 * 12);
+    for (const { theta, z } of round) {
+      expect([5, 15, 55]).toContain(z);
+      expect(((theta * 6) / Math.PI) % 1).toBeCloseTo(0.5, 9);
     }
-    expect(Math.abs(found[0]!.z - 35)).toBeLessThan(LENGTH / (ROWS - 1) + 1e-9);
+    const along = found.filter(({ halfway }) => halfway === 'depth');
+    expect(along).toHaveLength(24);
+    for (const { z, takes } of along) {
+      expect(z).toBeCloseTo(35, 9);
+      expect(takes).toBeCloseTo(0.05, 9);
+    }
   });
 
-  it('is told of each place once, four at most, and of none where nothing is taken or nothing sits', () => {
-    const marks = read('radius', hours(4), [30]);
-    const cut = fieldOf(() => 0.05);
-    const found = betweenMarks(matter(), cut, marks);
-    expect(found).toHaveLength(4);
-    found.forEach((a, i) => {
-      for (const b of found.slice(i + 1)) {
-        const turn = Math.abs(a.theta - b.theta);
-        const apart = RADIUS * Math.min(turn, 2 * Math.PI - turn);
-        expect(Math.hypot(apart, a.z - b.z)).toBeGreaterThan(RADIUS / 2);
-      }
-    });
+  it('is only where the pass takes half of its most or more, and where something sits', () => {
+    const marks = read('radius', hours(12), [5, 15, 55]);
+    const side = fieldOf((theta) => Math.max(0, 0.05 * Math.cos(theta)));
+    const found = betweenMarks(matter(), side, marks);
+    expect(found.length).toBeGreaterThan(0);
+    // Between columns of the grid a field is taken straight: below a cosine by no more than 0.04 %.
+    for (const { theta } of found) expect(Math.cos(theta)).toBeGreaterThan(0.4999);
     expect(
       betweenMarks(
         matter(),
@@ -67,24 +61,24 @@ describe('what is felt for before the first pass', () => {
       ),
     ).toEqual([]);
     expect(betweenMarks(matter(new Uint8Array(COLUMNS * ROWS)), cut, marks)).toEqual([]);
+    expect(betweenMarks(matter(), cut, [])).toEqual([]);
   });
 
   it('counts what a gauge touches: a diameter both its ends, three legs all three', () => {
-    const cut = fieldOf((theta, z) =>
-      Math.abs(z - 30) < 1 ? 0.05 * Math.max(0, Math.cos(theta) ** 3) : 0,
-    );
-    const dense = [27, 30, 33];
-    const half = hours(48).slice(12, 36);
-    // The worked side lies across from every reading.
-    expect(betweenMarks(matter(), cut, read('radius', half, dense)).length).toBeGreaterThan(0);
-    expect(betweenMarks(matter(), cut, read('two-point', half, dense))).toEqual([]);
-    const third = hours(48).slice(16, 33);
-    expect(betweenMarks(matter(), cut, read('radius', third, dense)).length).toBeGreaterThan(0);
-    expect(betweenMarks(matter(), cut, read('three-leg', third, dense))).toEqual([]);
+    const clockwise = (instrument: Sighting['instrument'], count: number, of: number) =>
+      betweenMarks(matter(), cut, read(instrument, hours(of).slice(0, count), [30])).filter(
+        ({ halfway }) => halfway === 'clock',
+      );
+    expect(clockwise('radius', 6, 12)).toHaveLength(6);
+    expect(clockwise('two-point', 6, 12)).toHaveLength(12);
+    expect(clockwise('three-leg', 4, 12)).toHaveLength(12);
   });
 
-  it('of marks that stand close nothing is left to be felt for', () => {
-    const cut = fieldOf(() => 0.05);
+  it('the ends beyond the first and the last depth count as well; of marks that stand close nothing is left', () => {
+    const dense = read('radius', hours(24), [20, 30, 40]);
+    expect(new Set(betweenMarks(matter(), cut, dense).map(({ z }) => z))).toEqual(
+      new Set([10, 50]),
+    );
     const depths = Array.from({ length: 13 }, (_, i) => 5 * i);
     expect(betweenMarks(matter(), cut, read('radius', hours(24), depths))).toEqual([]);
   });

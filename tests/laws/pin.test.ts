@@ -9,10 +9,12 @@ import {
   shortOf,
   volumeBetween,
 } from '../../src/bore/outside.ts';
+import { NO_PATTERNS } from '../../src/bore/patterns.ts';
 import { pinAdvice, pinWays, turnedRound } from '../../src/bore/pinWays.ts';
 import { SEATED } from '../../src/bore/removal.ts';
 import { makeGrid } from '../../src/bore/surface.ts';
 import type { Axis, WearSurface } from '../../src/bore/types.ts';
+import { asOutside } from '../../src/evaluate/part.ts';
 import { pinPlanOf } from '../../src/evaluate/pinPlan.ts';
 import { evaluate, type Memory } from '../../src/evaluate.ts';
 import { addSurvey, setDimension, setMending, setPin, setSafety } from '../../src/job/edits.ts';
@@ -235,6 +237,9 @@ describe('metal sprayed on', () => {
   });
 });
 
+type Done = Parameters<typeof asOutside>[0];
+const NOTHING = { plugs: null, patterns: NO_PATTERNS, blindSpots: [] };
+
 describe('a rocker shaft through its stages (constructed: worn 42 thou at 6; welded with two low places)', () => {
   const job = sawmillRockerShaft();
   const memory: Memory = new Map();
@@ -301,6 +306,38 @@ describe('a rocker shaft through its stages (constructed: worn 42 thou at 6; wel
     ]);
     // A reading beyond the end of a stretch is judged by no reading of the worn stretch.
     expect(doubted(0)).toEqual([]);
+  });
+
+  it('of weld names a slip of typing and a low place together; a slip of many readings stays what it is', () => {
+    const sightings = [1, 3, 5].map((z, row) => ({
+      row,
+      instrument: 'radius',
+      theta: 0,
+      z,
+      value: 25,
+    }));
+    const check = { suspect: true, slip: 'two digits swapped', give: 0.1, row: 1 };
+    const told = (one: object, stage: 'after-build-up' | 'as-found', steps: number[] = []) =>
+      asOutside({ ...NOTHING, sightings, checks: [{ ...check, ...one }] } as unknown as Done, {
+        stage,
+        steps,
+      }).checks.map(({ slip, suggested }) => ({ slip, suggested }));
+    const typed = { suggested: '25.5', expected: 25.5 };
+    const low = 'a place that the weld left low';
+    expect(told(typed, 'after-build-up')).toEqual([
+      { slip: `two digits swapped, or ${low}`, suggested: '25.5' },
+    ]);
+    expect(told(typed, 'as-found')).toEqual([{ slip: 'two digits swapped', suggested: '25.5' }]);
+    // It reads larger than the others lead one to expect: that is no low place.
+    const proud = { suggested: '24.5', expected: 24.5 };
+    expect(told(proud, 'after-build-up')[0]!.slip).toBe('two digits swapped');
+    const wall = { suggested: null, expected: 25.5, slip: 'a burr' };
+    expect(told(wall, 'after-build-up')).toEqual([{ slip: low, suggested: null }]);
+    expect(told(wall, 'as-found')).toEqual([{ slip: 'unexplained', suggested: null }]);
+    // Alone between two steps it is not judged by what lies beyond them.
+    expect(told(wall, 'as-found', [2, 4])).toEqual([]);
+    const many = { suggested: null, expected: Number.NaN, slip: 'the clock turned' };
+    expect(told(many, 'after-build-up', [2, 4])[0]!.slip).toBe('the clock turned');
   });
 
   it('follows what is typed: finished size, clearance, allowance, centres, no stretches stated', () => {
