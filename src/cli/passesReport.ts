@@ -4,6 +4,7 @@ import type { Pass } from '../bore/passTypes.ts';
 import type { Field, Grid } from '../bore/types.ts';
 import type { Passes } from '../evaluate/passes.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { issuedWords } from '../figures/issued.ts';
 import {
   finishWords,
   GATE,
@@ -100,10 +101,23 @@ export const GrindingSchema = v.strictObject({
   ),
   leftMost: v.number(),
   finish: v.string(),
+  /** The pass that was given to the bench from this survey, and whether the plan's first is that still; null: none. */
+  issued: v.nullable(
+    v.strictObject({
+      title: v.string(),
+      when: v.string(),
+      same: v.boolean(),
+      words: v.array(v.string()),
+      /** Its zones, as they were given. */
+      asked: v.array(v.string()),
+    }),
+  ),
   /** Of the pass before this survey; null where it follows none. */
   cameOff: v.nullable(
     v.strictObject({
       since: v.string(),
+      /** When the pass was given to the bench that it is held against; null: the plan stands in for it. */
+      given: v.nullable(v.string()),
       share: Num,
       shareSd: Num,
       /** Per side, where most was asked. */
@@ -211,7 +225,7 @@ function grindingReport(
   { facts }: BoreEvaluation,
   units: Units,
 ): v.InferOutput<typeof GrindingSchema> {
-  const { tool, plan, worked, past, stages } = passes;
+  const { tool, plan, worked, issued, past, stages } = passes;
   return {
     tool: {
       kind: tool.kind,
@@ -232,8 +246,10 @@ function grindingReport(
     })),
     leftMost: plan.leftMost,
     finish: finishWords(passes, units),
+    issued: issued && { ...issued, words: issuedWords(passes), asked: [...issued.words] },
     cameOff: worked && {
       since: worked.since,
+      given: worked.given,
       share: orNull(worked.off.share),
       shareSd: orNull(worked.off.shareSd),
       perPass: orNull(worked.off.perPass),
@@ -283,6 +299,9 @@ export function passesText(
     parts.push({ title: 'Past the target:', lines: pastLines(past, bore.facts, units) });
   if (passes.worked !== null) {
     parts.push({ title: 'What came off:', lines: workedWords(passes, units) });
+  }
+  if (passes.issued !== null) {
+    parts.push({ title: 'On the bench:', lines: issuedWords(passes) });
   }
   const [first, ...later] = plan.passes;
   if (first !== undefined) {

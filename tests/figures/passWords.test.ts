@@ -119,7 +119,7 @@ describe('what came off', () => {
     const off = workedOff(before, after, asked, READ);
     expect(off.share).toBeCloseTo(0.6, 9);
     expect(off.perPass).toBeCloseTo(0.6 * 0.05, 9);
-    const [line] = workedWords({ worked: { off, since: 'As found' } } as Passes, 'mm');
+    const [line] = workedWords({ worked: { off, since: 'As found', given: null } } as Passes, 'mm');
     expect(line).toContain('60 % came off');
     expect(line).toContain('about 1.7 times as long');
     expect(off.less).not.toBeNull();
@@ -129,9 +129,9 @@ describe('what came off', () => {
   it('nothing asked tells nothing of a hand', () => {
     const off = workedOff(before, before, new Float64Array(asked.length), READ);
     expect(off.share).toBeNaN();
-    expect(workedWords({ worked: { off, since: 'As found' } } as Passes, 'mm')).toEqual([
-      'Nothing was asked off after “As found”.',
-    ]);
+    expect(
+      workedWords({ worked: { off, since: 'As found', given: null } } as Passes, 'mm'),
+    ).toEqual(['Nothing was asked off after “As found”.']);
   });
 });
 

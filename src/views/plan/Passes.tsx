@@ -111,6 +111,7 @@ function List({ bench, passes, chosen }: PartProps & { readonly chosen: number }
           number={passes.done + at + 1}
           chosen={at === shown}
           onChoose={() => lookAtPass(at)}
+          nextOf={at === 0 ? passes : null}
         />
       ))}
     </ol>
