@@ -5,6 +5,7 @@ import { issuedOf, issuedWords } from '../../figures/issued.ts';
 import { issuePass } from '../../job/edits.ts';
 import { jobStore } from '../../store/job.ts';
 import { usePasses } from '../../store/passes.ts';
+import { useJob } from '../../store/useJob.ts';
 import { Words } from '../parts/Words.tsx';
 import { today } from '../today.ts';
 import type { Worked } from './worked.ts';
@@ -18,7 +19,8 @@ export function PassGiven({ bench, passes }: Props) {
   const { issued } = passes;
   const block = useRef<HTMLElement>(null);
   // While the plan is worked out anew, the pass that stands here is not the one that would be kept.
-  const standing = usePasses(({ of }) => of?.job === bench.job);
+  const now = useJob((state) => state.job);
+  const standing = usePasses(({ of }) => of?.job === now);
   return (
     <section className="pass-given" aria-label="This pass on the bench" ref={block} tabIndex={-1}>
       <div role="status">
