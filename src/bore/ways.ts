@@ -17,6 +17,8 @@ export interface SqueezeAim {
   /** Largest size of all depths that bending alone ends at, across. */
   readonly bent: number;
   readonly heats: { readonly least: number; readonly most: number };
+  /** The most that the mean draws in with one heat, across. */
+  readonly upset: number;
 }
 
 /** Shims as they are planned: ground round to what size, across, and how thick each, from the wall inwards. */
@@ -129,14 +131,20 @@ function squeeze(start: Start): Work {
   const work = standard(start);
   const { squeeze: aim, surface } = start.asked;
   if (aim === null) return { ...work, name: 'squeeze', tool: 'grinder' };
-  const closed = closing(aim, start.wall);
-  const less = (wall: Field) => wall.map((v, k) => v - closed[k]!);
+  const closed = (upset: number) => {
+    const by = closing(aim, upset, start.wall);
+    const less = (wall: Field) => wall.map((v, k) => v - by[k]!);
+    return {
+      surface: { ...surface, mean: less(surface.mean) },
+      deviation: less(work.deviation),
+    };
+  };
   return {
     ...work,
     name: 'squeeze',
     tool: 'grinder',
-    surface: { ...surface, mean: less(surface.mean) },
-    deviation: less(work.deviation),
+    ...closed(0),
+    drawnIn: closed(aim.upset),
     squeeze: {
       closing: aim.rows.reduce((most, row) => Math.max(most, row.close + row.short), 0),
       upset: aim.rows.reduce((most, { short }) => Math.max(most, short), 0),
@@ -147,14 +155,23 @@ function squeeze(start: Start): Work {
   };
 }
 
-/** How far each place closes, per side: half across the jaws, opening between them, and half of what the mean draws in. */
-function closing({ jaws, rows }: SqueezeAim, { grid: { theta, z } }: SeatPlaces): Field {
+/**
+ * How far each place closes, per side: half across the jaws, opening between them, and half of what the mean draws in, which
+ * is what bending leaves over and may be as much as the upset, but no more than the jaws close.
+ */
+function closing(
+  { jaws, rows }: SqueezeAim,
+  upset: number,
+  { grid: { theta, z } }: SeatPlaces,
+): Field {
   const bends = theta.map((at) => Math.cos(2 * (at - jaws)));
   const out = new Float64Array(theta.length * z.length);
-  for (const row of rows) {
-    const from = z.indexOf(row.z) * theta.length;
+  for (const { z: depth, close, short } of rows) {
+    const from = z.indexOf(depth) * theta.length;
+    const all = close + short;
+    const drawn = Math.max(short, Math.min(upset, all));
     bends.forEach((bend, it) => {
-      out[from + it] = (row.close * bend + row.short) / 2;
+      out[from + it] = ((all - drawn) * bend + drawn) / 2;
     });
   }
   return out;
