@@ -76,7 +76,7 @@ function toTheTarget(deviation: Field, places: Uint8Array): void {
 }
 
 /** More passes than this nobody takes by hand where a machine can bore: judgement. */
-export const BY_HAND = 20;
+const BY_HAND = 20;
 
 /**
  * The passes as they are given to the bench. A bore that is measured anew before is taken to have become what is predicted
