@@ -45,7 +45,7 @@ export function issuedOf({
     removal: Array.from(grid.z, (_, row) =>
       Array.from(pass.removal.subarray(row * columns, (row + 1) * columns), kept),
     ),
-    words: [...zones.map(({ where, what }) => `${where}: ${what}`), ...passConditions(pass)],
+    words: [...zones.map(({ where, what }) => `${where}: ${what}`), ...passConditions(pass, units)],
     tool: { radius: tool.radius, width: tool.width, bite: tool.bite },
   };
 }
