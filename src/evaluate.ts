@@ -28,6 +28,7 @@ import { doubt, type Shape, shapeOf } from './evaluate/shape.ts';
 import { chooseTarget, missing, planRemoval, seatingOf, targetNotes } from './evaluate/wanted.ts';
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
+import { pinFacts } from './job/pinFacts.ts';
 import type { Feature, Job, Survey, Units } from './job/schema.ts';
 import type { Shop } from './job/shop.ts';
 import type { TemperatureFacts } from './job/temperature.ts';
@@ -130,7 +131,8 @@ function evaluateBore(
       const partner = partnerOf(job, feature);
       const shapeKey = shapeKeyOf(job, feature, survey, facts, found);
       const { target, centre, way } = feature.decisions;
-      const key = JSON.stringify([shapeKey, target, centre, way, hand, partner]);
+      const part = { stage: survey.stage, steps: stepsOf(job, feature, facts.length.mm) };
+      const key = JSON.stringify([shapeKey, target, centre, way, hand, partner, part]);
       const before = memory.get(name);
       if (before?.key === key) return before.done;
       const earlier = pace === 'quick' ? (before?.shape ?? null) : null;
@@ -144,7 +146,7 @@ function evaluateBore(
         { ...found, hand, partner },
         known,
       );
-      const outcome = outside ? { ...whole, done: asOutside(whole.done) } : whole;
+      const outcome = outside ? { ...whole, done: asOutside(whole.done, part) } : whole;
       // A quick answer leaves the keys open, so that the settled one is still worked out.
       const learned = kept !== null || earlier === null;
       memory.set(name, {
@@ -155,6 +157,13 @@ function evaluateBore(
       return outcome.done;
     }),
   };
+}
+
+/** Depths, mm, at which a pin may step; none of anything else, nor of a pin that runs all along. */
+function stepsOf(job: Job, feature: Feature, length: number): number[] {
+  if (feature.kind !== 'pin') return [];
+  const { lands } = pinFacts(job, feature, length);
+  return lands.flatMap(({ from, to }) => [from, to]).filter((z) => z > 0 && z < length);
 }
 
 /** Equal keys: the same shape, whatever is wanted of it. */

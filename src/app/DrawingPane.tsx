@@ -70,9 +70,9 @@ const DrawingOf = memo(function DrawingOf({ bench }: { readonly bench: Bench | n
   return <Shown bench={{ ...bench, boreSeen, surveySeen }} />;
 });
 
-function OutsideShown({ bench: { boreSeen, surveySeen, job } }: { readonly bench: Worked }) {
+function OutsideShown({ bench }: { readonly bench: Worked }) {
   const theme = useTheme(({ shown }) => shown);
-  return <OutsideDrawing part={boreSeen} survey={surveySeen} units={job.units} theme={theme} />;
+  return <OutsideDrawing bench={bench} theme={theme} />;
 }
 
 function Shown({ bench }: { readonly bench: Worked }) {

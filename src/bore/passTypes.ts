@@ -31,6 +31,13 @@ export interface GatePlace {
   readonly expected: readonly Expected[];
 }
 
+/** A place half-way between readings: round the clock at a depth that was read, or along the depth. */
+export interface BetweenPlace extends Pick<Zone, 'theta' | 'z'> {
+  readonly halfway: 'clock' | 'depth';
+  /** What the pass takes there, per side, mm. */
+  readonly takes: number;
+}
+
 export interface Pass {
   /** Per side, mm; NaN where nothing may be ground. */
   readonly removal: Field;
@@ -45,6 +52,8 @@ export interface Pass {
   /** True where no more than the last 0.001 in across stands: that comes off with strip, by hand. */
   readonly byStrip: boolean;
   readonly gate: readonly GatePlace[];
+  /** To be felt for hollows before it: of the first pass of a bore alone, for later ones the gates read half-way. */
+  readonly between: readonly BetweenPlace[];
 }
 
 export interface PassPlan {

@@ -7,7 +7,7 @@ import { type About, volumeBetween } from './outside.ts';
 import { SEATED, STEEL } from './removal.ts';
 import type { Field, Grid } from './types.ts';
 
-export type PinWayName = 'leave' | 'turn-round' | 'turn-down' | 'weld' | 'replace';
+export type PinWayName = 'leave' | 'turn-round' | 'turn-down' | 'spray' | 'weld' | 'replace';
 
 /** Metal in mm3 and g; sizes across, mm; NaN: not told. */
 export interface PinWay {
@@ -23,9 +23,20 @@ export interface PinWay {
   readonly short: number;
   /** Play of the least diameter in a hole of finished size and running clearance, across. */
   readonly play: number;
-  /** Bending strength against the finished size: goes as the cube of the diameter. */
+  /** Bending strength against the finished size: goes as the cube of the diameter of sound steel. */
   readonly strength: number;
+  /** What it is turned to before metal is sprayed on, across, and how thick that ends, per side; NaN: nothing is. */
+  readonly core: number;
+  readonly coat: number;
 }
+
+/**
+ * Metal sprayed on holds by the roughness under it alone. So it wants a pocket turned for it, at least so deep under the
+ * finished size (0.015 in, as makers of spraying powders give it for steel shafts), ends that slope up to a shoulder (45
+ * degrees, likewise), and is not built up at will: the most here is judgement, well under what arc and flame spraying can
+ * lay on steel (0.250 in, published guides). What is ground off again is judgement too. Per side, mm.
+ */
+export const SPRAY = { leastDeep: 0.381, most: 1.5, finish: 0.25 } as const;
 
 export interface Turned {
   /** Most that is short where the load would bear, per side: opposite, and with the ends changed. NaN: not told. */
@@ -85,6 +96,8 @@ export interface PinMatter {
   /** What it would be turned down to. */
   readonly smaller: number;
   readonly length: number;
+  /** True where a running stretch goes out over an end of the pin: it has no shoulder there. */
+  readonly overEnd: boolean;
   /** Of the build-up as planned. */
   readonly deposit: { readonly volume: number; readonly thickness: Field };
 }
@@ -122,6 +135,8 @@ export function pinWays(m: PinMatter): PinWay[] {
       short: 0,
       play: m.clearance,
       strength: (size / m.finished) ** 3,
+      core: Number.NaN,
+      coat: Number.NaN,
       ...of,
     };
   };
@@ -134,9 +149,27 @@ export function pinWays(m: PinMatter): PinWay[] {
       play: loose,
     }),
     way('turn-down', { possible: m.smaller > 0, size: m.smaller, volumeOff: down }),
+    way('spray', sprayed(m, worst)),
     way('weld', { volumeOn: m.deposit.volume, volumeOff: turnedOff }),
     way('replace', { volumeOn: bar }),
   ];
+}
+
+/** A pocket under the lowest place, sprayed full and ground to size. @param worst most that is short, per side */
+function sprayed({ about: { far, turn }, on, finished, overEnd }: PinMatter, worst: number) {
+  const coat = Math.max(SPRAY.leastDeep, worst);
+  const radius = finished / 2;
+  const core = radius - coat;
+  const off = (inner: number, outer: (k: number) => number) =>
+    volumeBetween(turn, on.share, () => inner, outer);
+  return {
+    possible: !overEnd && coat <= SPRAY.most && core > 0,
+    core: 2 * core,
+    coat,
+    strength: (core / radius) ** 3,
+    volumeOn: off(core, () => radius + SPRAY.finish),
+    volumeOff: off(core, (k) => far[k]!) + off(radius, () => radius + SPRAY.finish),
+  };
 }
 
 /** The better of half a turn and end for end. */

@@ -9,7 +9,7 @@ import { condition, type Posterior } from './posterior.ts';
 import { measuredDepths } from './sections.ts';
 import { learnForJudging } from './smoothness.ts';
 import { ovalTurn } from './turn.ts';
-import type { OvalTurn } from './types.ts';
+import type { OvalTurn, Sighting } from './types.ts';
 
 /** Several readings that one slip explains. */
 export interface RowSlip {
@@ -38,8 +38,9 @@ function turnedPart(p: Posterior, turn: OvalTurn): RowSlip | null {
   const deeper = all.filter((i) => below.has(p.design.sightings[i]!.row));
   const upper = all.filter((i) => !below.has(p.design.sightings[i]!.row));
   const isDeeper = deeper.length <= upper.length;
-  const slip = turnSlip(isDeeper ? turn.turn : -turn.turn, turn.first, turn.last, turn.turnSd);
-  return { places: isDeeper ? deeper : upper, slip };
+  const far = isDeeper ? turn.turn : -turn.turn;
+  const places = isDeeper ? deeper : upper;
+  return turnSlip(p, places, { far, usual: turn.first, seen: turn.last, sd: turn.turnSd });
 }
 
 /** Standard deviations by which one depth's oval must point elsewhere, and by which the others may differ. */
@@ -65,7 +66,7 @@ function turnedRow(p: Posterior, turn: OvalTurn): RowSlip | null {
     const sd = Math.hypot(one.thetaSd, usual.sd);
     const group = measuredDepths(p).find(({ z }) => z === one.z);
     if (group === undefined) continue;
-    return { places: group.rows, slip: turnSlip(far, usual.theta, one.theta, sd) };
+    return turnSlip(p, group.rows, { far, usual: usual.theta, seen: one.theta, sd });
   }
   return null;
 }
@@ -87,13 +88,64 @@ function halfTurn(angle: number): number {
   return angle - Math.PI * Math.round(angle / Math.PI);
 }
 
+/** How some readings' oval points elsewhere than the others': by how far, the others' direction and theirs. */
+interface Turned {
+  readonly far: number;
+  readonly usual: number;
+  readonly seen: number;
+  readonly sd: number;
+}
+
+const HALF_HOUR = (2 * Math.PI) / 24;
+/**
+ * With the slip undone all readings must be likelier by this, natural logarithm: the criterion counts twice that. An oval
+ * that points elsewhere beside a gouge or a lump of weld is no turned clock: turned back, its readings fit no better.
+ */
+const UNDONE = TURN_EVIDENCE / 2;
+
 /** A clock seen from face B shows an oval at the mirror image of where it lies: that looks like a turn as well. */
-function turnSlip(turn: number, usual: number, seen: number, sd: number): string {
-  const halves = Math.max(1, Math.round((Math.abs(turn) / (2 * Math.PI)) * 24));
-  const hours = halves === 1 ? 'half an hour' : halves === 2 ? '1 hour' : `${halves / 2} hours`;
-  const turned = `the clock turned by ${hours} ${turn > 0 ? 'clockwise' : 'anticlockwise'} in these rows`;
+function turnSlip(
+  p: Posterior,
+  places: readonly number[],
+  { far, usual, seen, sd }: Turned,
+): RowSlip | null {
+  const halves = Math.max(1, Math.round(Math.abs(far) / HALF_HOUR));
+  const back = Math.sign(far) * halves * HALF_HOUR;
   const mirrored = Math.abs(halfTurn(usual + seen)) < 2 * Math.hypot(sd, WANDER);
-  return mirrored ? `${turned}, or read from face B with the clock of face A` : turned;
+  const turnedBack = gainOf(p, places, (s) => ({ ...s, theta: s.theta - back }));
+  const gain = mirrored
+    ? Math.max(
+        turnedBack,
+        gainOf(p, places, (s) => ({ ...s, theta: -s.theta })),
+      )
+    : turnedBack;
+  if (!(gain > UNDONE)) return null;
+  const hours = halves === 1 ? 'half an hour' : halves === 2 ? '1 hour' : `${halves / 2} hours`;
+  const turned = `the clock turned by ${hours} ${far > 0 ? 'clockwise' : 'anticlockwise'} in these rows`;
+  const slip = mirrored ? `${turned}, or read from face B with the clock of face A` : turned;
+  return { places, slip };
+}
+
+/**
+ * How much likelier all readings are with a slip of some of them undone, natural logarithm. Readings that contradict each
+ * other make the gauge look poor: with the slip undone all is learned anew.
+ */
+function gainOf(
+  p: Posterior,
+  places: readonly number[],
+  undo: (sighting: Sighting) => Sighting,
+): number {
+  const { sightings, setups, length, wornSide } = p.design;
+  const inside = new Set(places);
+  const undone = design(
+    sightings.map((s, i) => (inside.has(i) ? undo(s) : s)),
+    setups,
+    length,
+    wornSide,
+  );
+  const learned = learnForJudging(undone, p.base, p.smoothness.given);
+  const again = condition(undone, learned, p.base);
+  return again === null ? 0 : p.surprise - again.surprise;
 }
 
 /** Natural logarithm by which readings must be likelier: one in 20 000 by chance. */
@@ -110,7 +162,7 @@ const MOST_RETURNS = 3;
  * the readings are likelier by far with clock and depths mirrored.
  */
 function facesMixed(p: Posterior): RowSlip | null {
-  const { sightings, setups, length, count, wornSide } = p.design;
+  const { sightings, length, count } = p.design;
   if (count > MOST_READINGS) return null;
   const order = sightings.map((_, i) => i).sort((a, b) => sightings[a]!.row - sightings[b]!.row);
   const starts = returnsOf(order.map((i) => sightings[i]!.z));
@@ -120,17 +172,7 @@ function facesMixed(p: Posterior): RowSlip | null {
   for (const at of starts) {
     const places = order.slice(at);
     if (places.length < FEWEST) continue;
-    const inside = new Set(places);
-    const mirrored = design(
-      sightings.map((s, i) => (inside.has(i) ? { ...s, theta: -s.theta, z: length - s.z } : s)),
-      setups,
-      length,
-      wornSide,
-    );
-    // Readings that contradict each other make the gauge look poor: with the slip undone all is learned anew.
-    const learned = learnForJudging(mirrored, p.base, p.smoothness.given);
-    const again = condition(mirrored, learned, p.base);
-    const gain = again === null ? 0 : p.surprise - again.surprise;
+    const gain = gainOf(p, places, (s) => ({ ...s, theta: -s.theta, z: length - s.z }));
     if (!(gain > evidence)) continue;
     evidence = gain;
     most = { places, slip: 'face B typed as face A: clock and depths mirrored' };

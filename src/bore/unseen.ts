@@ -91,17 +91,22 @@ const TOUCHED: Readonly<Record<Instrument, number>> = {
   radius: 1,
 };
 /** Nothing that wears is narrower than half of this and matters to a bushing, radians. */
-const NARROW_GAP = 0.75 * HOUR;
+export const NARROW_GAP = 0.75 * HOUR;
 
-/** What lies between the clock positions, taken over all depths. */
-export function dentRemarks(sightings: readonly Sighting[]): Remark[] {
+/** Every clock position that a reading touches at any depth, each once, ascending. */
+export function clocksTouched(sightings: readonly Sighting[]): number[] {
   const touched = sightings.flatMap(({ theta, instrument }) =>
     Array.from(
       { length: TOUCHED[instrument] },
       (_, k) => (theta + (2 * Math.PI * k) / TOUCHED[instrument]) % (2 * Math.PI),
     ),
   );
-  const places = distinct(touched, 2 * Math.PI);
+  return distinct(touched, 2 * Math.PI);
+}
+
+/** What lies between the clock positions, taken over all depths. */
+export function dentRemarks(sightings: readonly Sighting[]): Remark[] {
+  const places = clocksTouched(sightings);
   const gaps = places.map((at, i) => (places[i + 1] ?? places[0]! + 2 * Math.PI) - at);
   const widest = Math.max(...gaps);
   if (!(widest > NARROW_GAP)) return [];

@@ -3,7 +3,7 @@ import { course, fewestPasses, mostLeft, type PassMatter } from './passes.ts';
 import { metalVolume, SEATED, STEEL } from './removal.ts';
 import { type Seating, type SeatPlaces, seating } from './seating.ts';
 import type { Axis, Field, WearSurface } from './types.ts';
-import type { Metal, WayName, WayOutcome } from './wayTypes.ts';
+import type { Metal, SqueezeOutcome, WayName, WayOutcome } from './wayTypes.ts';
 
 export interface Work {
   readonly name: WayName;
@@ -16,11 +16,13 @@ export interface Work {
   readonly surface: WearSurface;
   readonly deviation: Field;
   /** What the passes go by, where that is another; left out or null: the same. */
-  readonly standing?: Pick<PassMatter, 'surface' | 'removal'> | null;
+  readonly standing?: Pick<PassMatter, 'surface' | 'removal' | 'worked'> | null;
   readonly tool: 'grinder' | 'boring bar' | 'none';
   readonly on?: Metal;
   readonly layers?: readonly number[];
-  readonly squeeze?: WayOutcome['squeeze'];
+  readonly squeeze?: Omit<SqueezeOutcome, 'drawnIn'>;
+  /** The wall after a squeeze that draws in as much as the hot metal may, where `surface` is the one that does least. */
+  readonly drawnIn?: Pick<Work, 'surface' | 'deviation'>;
 }
 
 export interface SeatKnown {
@@ -59,7 +61,7 @@ export function outcome(work: Work, known: SeatKnown): WayOutcome {
     wallLeft: bossOutside / 2 - target / 2 - seen.gap.over,
     ...passesOf(work, known),
     layers: work.layers ?? [],
-    squeeze: work.squeeze ?? null,
+    squeeze: squeezeOf(work, known),
     deviation,
   };
 }
@@ -88,23 +90,68 @@ function toTheTarget(deviation: Field, places: Uint8Array): void {
   }
 }
 
+/** More passes than this nobody takes by hand where a machine can bore: judgement. */
+const BY_HAND = 20;
+
 /**
- * The passes as they are given to the bench. A bore that is measured anew before, and is then another one, takes at least as
- * many as its highest place, by the same limits; nothing is said of what the tool will reach in it.
+ * The passes as they are given to the bench. A bore that is measured anew before is taken to have become what is predicted
+ * of it, and to be known as well as today.
  */
 function passesOf(
-  { name, tool, target, surface, deviation, standing }: Work,
+  work: Work,
   { wall: { places }, sd, bare, grinder }: SeatKnown,
-): Pick<WayOutcome, 'passes' | 'stays'> {
+): Pick<WayOutcome, 'passes' | 'stays' | 'fewest'> {
+  const { name, tool, target, surface, deviation, standing } = work;
   const none = Number.NaN;
-  if (tool === 'boring bar') return { passes: none, stays: none };
+  if (tool === 'boring bar') return { passes: none, stays: none, fewest: none };
   const removal = { deviation, sd };
   const radius = target / 2;
   const matter = { surface, removal, places, bare, radius, ...grinder(target) };
-  if (tool === 'none') return { passes: 0, stays: mostLeft(matter, deviation) };
-  if (isMeasuredAnew(name)) return { passes: fewestPasses(matter), stays: none };
+  if (tool === 'none') return { passes: 0, stays: mostLeft(matter, deviation), fewest: none };
+  if (isMeasuredAnew(name)) {
+    const fewest = fewestPasses(matter);
+    return fewest > BY_HAND
+      ? { passes: none, stays: none, fewest }
+      : { passes: course(everySecond(matter)).removals.length, stays: none, fewest: none };
+  }
   const done = course({ ...matter, ...standing });
-  return { passes: done.removals.length, stays: mostLeft(matter, done.deviation) };
+  return {
+    passes: done.removals.length,
+    stays: mostLeft(matter, done.deviation),
+    fewest: none,
+  };
+}
+
+/**
+ * The same wall at every second place round the clock, at all depths: how many passes a bore will take that is still to become
+ * what is predicted needs no more, and half the time.
+ */
+function everySecond(matter: PassMatter): PassMatter {
+  const { surface, removal, places, bare } = matter;
+  const { theta } = surface.grid;
+  if (theta.length % 2 === 1) return matter;
+  const few = (field: Field) => field.filter((_, k) => k % 2 === 0);
+  const flags = (field: Uint8Array) => field.filter((_, k) => k % 2 === 0);
+  return {
+    ...matter,
+    surface: {
+      ...surface,
+      grid: { ...surface.grid, theta: few(theta) },
+      mean: few(surface.mean),
+      sd: few(surface.sd),
+    },
+    removal: { deviation: few(removal.deviation), sd: few(removal.sd) },
+    places: flags(places),
+    bare: flags(bare),
+  };
+}
+
+function squeezeOf(work: Work, known: SeatKnown): WayOutcome['squeeze'] {
+  const { squeeze, drawnIn } = work;
+  if (squeeze === undefined) return null;
+  const smallest = { ...work, ...drawnIn };
+  const { passes } = passesOf(smallest, known);
+  return { ...squeeze, drawnIn: { passes, off: metalOff(smallest, known.wall) } };
 }
 
 /** After heat or weld the bore is another one, and is measured before it is ground. */

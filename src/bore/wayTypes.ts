@@ -84,10 +84,12 @@ export interface WayOutcome {
   /** From the largest place of the finished bore to the outside of the boss, per side; NaN: the boss is not known. */
   readonly wallLeft: number;
   /**
-   * Passes of the grinder as they are planned, the finish left out, and at least so many of a bore that is measured anew
-   * before; 0: nothing is ground; NaN: bored, not ground.
+   * Passes of the grinder as they are planned, the finish left out; of a bore that is measured anew before, as they would be
+   * planned were it what is predicted. 0: nothing is ground; NaN: bored, not ground.
    */
   readonly passes: number;
+  /** Where it is bored because nobody takes so many passes by hand: how many there would be at least; NaN else. */
+  readonly fewest: number;
   /** The most that no pass takes down, per side: tool or run-out does not let it; NaN: bored, or measured anew before. */
   readonly stays: number;
   /** Layers of shim from the wall inwards, or the sleeve's wall; none else. */
@@ -106,4 +108,6 @@ export interface SqueezeOutcome {
   /** Heats, by the most and by the least that one closes. */
   readonly heatsLeast: number;
   readonly heatsMost: number;
+  /** Where the hot metal shortens as much as it may: the smallest that it can end, and the most to grind; else as the way. */
+  readonly drawnIn: { readonly passes: number; readonly off: Metal };
 }

@@ -24,6 +24,8 @@ export interface SqueezeAim {
   /** Largest size of all depths that bending alone ends at, across. */
   readonly bent: number;
   readonly heats: { readonly least: number; readonly most: number };
+  /** The most that the mean draws in with one heat, across. */
+  readonly upset: number;
 }
 
 /** Shims as they are planned: ground round to what size, across, and how thick each, from the wall inwards. */
@@ -44,7 +46,7 @@ export interface WaysAsked extends Pick<SeatKnown, 'bare' | 'grinder'> {
   /** Smallest round that cleans up all of the seat, about the axis of the rule. */
   readonly cleanUp: CleanUp;
   /** Wall and deviation about the target that passes go by, where earlier surveys tell more; null: as the surface is. */
-  readonly standing: Pick<PassMatter, 'surface' | 'removal'> | null;
+  readonly standing: Pick<PassMatter, 'surface' | 'removal' | 'worked'> | null;
   /** Null: no place is worth a squeeze. */
   readonly squeeze: SqueezeAim | null;
   /** Null: nothing is to be filled, or no shims at hand fill it. */
@@ -151,14 +153,20 @@ function squeeze(start: Start): Work {
   const work = standard(start);
   const { squeeze: aim, surface } = start.asked;
   if (aim === null) return { ...work, name: 'squeeze', tool: 'grinder' };
-  const closed = closing(aim, start.wall);
-  const less = (wall: Field) => wall.map((v, k) => v - closed[k]!);
+  const closed = (upset: number) => {
+    const by = closing(aim, upset, start.wall);
+    const less = (wall: Field) => wall.map((v, k) => v - by[k]!);
+    return {
+      surface: { ...surface, mean: less(surface.mean) },
+      deviation: less(work.deviation),
+    };
+  };
   return {
     ...work,
     name: 'squeeze',
     tool: 'grinder',
-    surface: { ...surface, mean: less(surface.mean) },
-    deviation: less(work.deviation),
+    ...closed(0),
+    drawnIn: closed(aim.upset),
     squeeze: {
       closing: aim.rows.reduce((most, row) => Math.max(most, row.close + row.short), 0),
       upset: aim.rows.reduce((most, { short }) => Math.max(most, short), 0),
@@ -169,14 +177,23 @@ function squeeze(start: Start): Work {
   };
 }
 
-/** How far each place closes, per side: half across the jaws, opening between them, and half of what the mean draws in. */
-function closing({ jaws, rows }: SqueezeAim, { grid: { theta, z } }: SeatPlaces): Field {
+/**
+ * How far each place closes, per side: half across the jaws, opening between them, and half of what the mean draws in, which
+ * is what bending leaves over and may be as much as the upset, but no more than the jaws close.
+ */
+function closing(
+  { jaws, rows }: SqueezeAim,
+  upset: number,
+  { grid: { theta, z } }: SeatPlaces,
+): Field {
   const bends = theta.map((at) => Math.cos(2 * (at - jaws)));
   const out = new Float64Array(theta.length * z.length);
-  for (const row of rows) {
-    const from = z.indexOf(row.z) * theta.length;
+  for (const { z: depth, close, short } of rows) {
+    const from = z.indexOf(depth) * theta.length;
+    const all = close + short;
+    const drawn = Math.max(short, Math.min(upset, all));
     bends.forEach((bend, it) => {
-      out[from + it] = (row.close * bend + row.short) / 2;
+      out[from + it] = ((all - drawn) * bend + drawn) / 2;
     });
   }
   return out;

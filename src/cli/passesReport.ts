@@ -4,6 +4,7 @@ import type { Pass } from '../bore/passTypes.ts';
 import type { Field, Grid } from '../bore/types.ts';
 import type { Passes } from '../evaluate/passes.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { issuedWords } from '../figures/issued.ts';
 import {
   finishWords,
   GATE,
@@ -56,6 +57,15 @@ export const PassSchema = v.strictObject({
       ),
     }),
   ),
+  /** To be felt for hollows before it: half-way between readings, round the clock or along the depth; what it takes there, per side. */
+  between: v.array(
+    v.strictObject({
+      clock: v.number(),
+      depth: v.number(),
+      halfway: v.picklist(['clock', 'depth']),
+      takes: v.number(),
+    }),
+  ),
   words: v.array(v.string()),
 });
 
@@ -91,10 +101,23 @@ export const GrindingSchema = v.strictObject({
   ),
   leftMost: v.number(),
   finish: v.string(),
+  /** The pass that was given to the bench from this survey, and whether the plan's first is that still; null: none. */
+  issued: v.nullable(
+    v.strictObject({
+      title: v.string(),
+      when: v.string(),
+      same: v.boolean(),
+      words: v.array(v.string()),
+      /** Its zones, as they were given. */
+      asked: v.array(v.string()),
+    }),
+  ),
   /** Of the pass before this survey; null where it follows none. */
   cameOff: v.nullable(
     v.strictObject({
       since: v.string(),
+      /** When the pass was given to the bench that it is held against; null: the plan stands in for it. */
+      given: v.nullable(v.string()),
       share: Num,
       shareSd: Num,
       /** Per side, where most was asked. */
@@ -167,6 +190,12 @@ export function passesReport(
         why,
         expected: expected.map(({ give, ...one }) => ({ ...one, giveOrTake: give })),
       })),
+      between: pass.between.map(({ theta, z, halfway, takes }) => ({
+        clock: degrees(theta),
+        depth: z,
+        halfway,
+        takes,
+      })),
       words: passLines(pass, passes.done + at + 1, bore, units),
     })),
     grinding: grindingReport(passes, survey, bore, units),
@@ -178,7 +207,7 @@ function passLines(pass: Pass, number: number, bore: BoreEvaluation, units: Unit
   return [
     `${passTitle(pass, number, units)}.`,
     ...zoneWords(pass, bore, units),
-    ...passConditions(pass),
+    ...passConditions(pass, units),
     ...gateLines(pass, units),
   ];
 }
@@ -196,7 +225,7 @@ function grindingReport(
   { facts }: BoreEvaluation,
   units: Units,
 ): v.InferOutput<typeof GrindingSchema> {
-  const { tool, plan, worked, past, stages } = passes;
+  const { tool, plan, worked, issued, past, stages } = passes;
   return {
     tool: {
       kind: tool.kind,
@@ -217,8 +246,10 @@ function grindingReport(
     })),
     leftMost: plan.leftMost,
     finish: finishWords(passes, units),
+    issued: issued && { ...issued, words: issuedWords(passes), asked: [...issued.words] },
     cameOff: worked && {
       since: worked.since,
+      given: worked.given,
       share: orNull(worked.off.share),
       shareSd: orNull(worked.off.shareSd),
       perPass: orNull(worked.off.perPass),
@@ -269,17 +300,21 @@ export function passesText(
   if (passes.worked !== null) {
     parts.push({ title: 'What came off:', lines: workedWords(passes, units) });
   }
+  if (passes.issued !== null) {
+    parts.push({ title: 'On the bench:', lines: issuedWords(passes) });
+  }
   const [first, ...later] = plan.passes;
   if (first !== undefined) {
     const [title, ...lines] = passLines(first, passes.done + 1, bore, units);
+    const before = first.zones.length + passConditions(first, units).length;
     parts.push({
       title: title!,
-      lines: [...lines.slice(0, first.zones.length), GATE, ...lines.slice(first.zones.length)],
+      lines: [...lines.slice(0, before), GATE, ...lines.slice(before)],
     });
   }
   if (later.length > 0) {
     const lines = later.map((pass, i) =>
-      [`${passTitle(pass, passes.done + i + 2, units)}.`, ...passConditions(pass)].join(' '),
+      [`${passTitle(pass, passes.done + i + 2, units)}.`, ...passConditions(pass, units)].join(' '),
     );
     parts.push({ title: LATER, lines });
   }

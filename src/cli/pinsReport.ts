@@ -9,6 +9,7 @@ import { hotWork } from '../job/safety.ts';
 import type { Job, Units } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { Deposit, depositReport } from './buildUpReport.ts';
+import { CheckSchema, checksReport } from './checksReport.ts';
 import { matrix } from './matrix.ts';
 
 const Num = v.nullable(v.number());
@@ -35,7 +36,7 @@ const CentringSchema = v.strictObject({
   worst: WorstSchema,
 });
 
-const WayName = v.picklist(['leave', 'turn-round', 'turn-down', 'weld', 'replace']);
+const WayName = v.picklist(['leave', 'turn-round', 'turn-down', 'spray', 'weld', 'replace']);
 const LowPlace = v.strictObject({
   kind: v.picklist(['low', 'unsure']),
   /** Per side: missing, or what may be missing at two standard deviations. */
@@ -123,6 +124,9 @@ const PlanSchema = v.strictObject({
       short: Num,
       play: Num,
       strength: Num,
+      /** Of sprayed metal: what it is turned to before, across, and how thick that ends, per side; null: nothing is sprayed. */
+      core: Num,
+      coat: Num,
       words: Words,
       cautions: Words,
     }),
@@ -139,7 +143,12 @@ export const PinSchema = v.strictObject({
   /** What is to be covered, plugged or left alone, and whether it is. */
   guard: v.array(v.strictObject({ what: v.string(), how: v.string(), done: v.boolean() })),
   surveys: v.array(
-    v.strictObject({ name: v.string(), status: v.string(), plan: v.nullable(PlanSchema) }),
+    v.strictObject({
+      name: v.string(),
+      status: v.string(),
+      checks: v.array(CheckSchema),
+      plan: v.nullable(PlanSchema),
+    }),
   ),
 });
 export type PinReport = v.InferOutput<typeof PinSchema>;
@@ -158,7 +167,12 @@ export function pinReport(job: Job, pin: BoreEvaluation, find: FindPin): PinRepo
     guard: guardList(keepouts, job.units).map(({ what, how, done }) => ({ what, how, done })),
     surveys: pin.surveys.map((survey) => {
       const plan = find(pin, survey);
-      return { name: survey.name, status: survey.status, plan: plan && planReport(job, plan) };
+      return {
+        name: survey.name,
+        status: survey.status,
+        checks: checksReport(survey),
+        plan: plan && planReport(job, plan),
+      };
     }),
   };
 }
@@ -248,6 +262,8 @@ function waysReport(
     short: orNull(way.short),
     play: orNull(way.play),
     strength: orNull(way.strength),
+    core: orNull(way.core),
+    coat: orNull(way.coat),
     advised: rows[i]!.advised,
     words: [...rows[i]!.figures],
     cautions: [...rows[i]!.cautions],

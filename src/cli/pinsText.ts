@@ -12,6 +12,7 @@ import {
 import type { Job } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { hotLines } from './buildUpText.ts';
+import { doubtText } from './checksReport.ts';
 import type { FindPin } from './pinsReport.ts';
 import { columns, list, underlined } from './textLayout.ts';
 
@@ -34,8 +35,10 @@ export function pinText(job: Job, pin: BoreEvaluation, find: FindPin): string {
       low,
     ]);
     const caution = skinCaution(plan);
+    const doubts = doubtText(survey, units);
     return [
       underlined(survey.name),
+      ...(doubts === '' ? [] : [doubts]),
       `${columns([LAND_HEADS.slice(), ...rows], (at) => at < 2)}\n(${units} per side against the finished size; + is short, − is to come off)`,
       ...pinWordGroups(plan, units).map(({ head: of, lines }) => `${of}:\n${list(lines)}`),
       ...(advised === null

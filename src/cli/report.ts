@@ -21,6 +21,7 @@ import type { Job, Units } from '../job/schema.ts';
 import type { TemperatureFacts } from '../job/temperature.ts';
 import type { FindBuildUp } from './buildUpReport.ts';
 import { centresReport, type FindCentres } from './centresReport.ts';
+import { checksReport } from './checksReport.ts';
 import type { FindFit } from './fitReport.ts';
 import { jointReport, patternsReport } from './jointReport.ts';
 import { matrix } from './matrix.ts';
@@ -136,12 +137,7 @@ function surveyReport(
     ovalTurn: s.ovalTurn && turnReport(s.ovalTurn),
     ...patternsReport(s, bore, units),
     temperature: s.temperature && temperatureReport(s.temperature),
-    checks: s.checks.map(({ row, suspect, slip, suggested }) => ({
-      row,
-      suspect,
-      slip,
-      suggested,
-    })),
+    checks: checksReport(s),
     blindSpots: s.blindSpots.map(remark),
     nextReadings: s.next.readings.map((one) => nextReport(one, units)),
     nextSetups: s.next.setups.map((one) => nextReport(one, units)),

@@ -7,6 +7,7 @@
 import * as v from 'valibot';
 import { BuildUpSchema } from './buildUpReport.ts';
 import { CentresSchema, RuleSchema } from './centresReport.ts';
+import { CheckSchema } from './checksReport.ts';
 import { FitSchema } from './fitReport.ts';
 import { JointSchema, PatternSchema } from './jointReport.ts';
 import { OnePinSchema } from './onePinReport.ts';
@@ -183,14 +184,7 @@ const Survey = v.strictObject({
   patternsOpen: v.array(v.string()),
   /** Null where none is given. */
   temperature: v.nullable(Temperature),
-  checks: v.array(
-    v.strictObject({
-      row: v.number(),
-      suspect: v.boolean(),
-      slip: v.string(),
-      suggested: v.nullable(v.string()),
-    }),
-  ),
+  checks: v.array(CheckSchema),
   blindSpots: v.array(Remark),
   nextReadings: v.array(NextReading),
   /** Sweeps and wall readings whose set-up is not made yet, as a whole. */

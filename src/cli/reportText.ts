@@ -6,7 +6,6 @@ import { passesOfSurvey } from '../evaluate/passes.ts';
 import { waysOfSurvey } from '../evaluate/ways.ts';
 import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import { sayAmounts } from '../figures/amountWords.ts';
-import { sayDoubts } from '../figures/checkWords.ts';
 import { sayFilled } from '../figures/filledWords.ts';
 import {
   jointSentences,
@@ -31,6 +30,7 @@ import { formatAcross, formatDepth, inUnits } from '../job/units.ts';
 import { buildUpParts } from './buildUpText.ts';
 import type { FindCentres } from './centresReport.ts';
 import { centresText } from './centresText.ts';
+import { doubtText } from './checksReport.ts';
 import { fitParts } from './fitText.ts';
 import { type FindOnePin, onePinText } from './onePinReport.ts';
 import { passesText } from './passesReport.ts';
@@ -208,14 +208,6 @@ function sectionTable(survey: SurveyEvaluation, units: Units): string {
   const head = ['depth', 'mean', 'greatest', 'least', 'out-of-round', 'give or take'];
   const all = [head, ...rows];
   return `${columns(all, () => false)}\n(${units}, across)`;
-}
-
-function doubtText(survey: SurveyEvaluation, units: Units): string {
-  const doubts = sayDoubts(survey, units).map(({ rows, text, suggested }) => {
-    const which = rows.length === 1 ? `Reading ${rows[0]! + 1}, ` : '';
-    return `${which}${text}${suggested === null ? '' : ` Was it meant as ${suggested}?`}`;
-  });
-  return doubts.length === 0 ? '' : `Readings in doubt (all count until changed):\n${list(doubts)}`;
 }
 
 const ABOUT: Readonly<Record<CentreRule, string>> = {

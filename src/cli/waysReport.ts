@@ -55,8 +55,10 @@ export const WaySchema = v.strictObject({
   /** Per side; null where the boss is not known. */
   wallLeft: Num,
   wall: Check,
-  /** At least so many of a bore that is measured anew before; null: bored and not ground. */
+  /** Of a bore that is measured anew before, as if it were then what is predicted; null: bored and not ground. */
   passes: Num,
+  /** Where it is bored because there would be so many passes by hand at least; null else. */
+  fewestByHand: Num,
   /** The most that no pass takes down, per side; null: bored, or measured anew before. */
   stays: Num,
   /** Heats at the most and at the least that one closes; across: how far it closes, and by shortening; per side: where bending alone ends. */
@@ -66,6 +68,13 @@ export const WaySchema = v.strictObject({
       upset: v.number(),
       bentOver: v.number(),
       heats: v.strictObject({ least: v.number(), most: v.number() }),
+      /** Where the hot metal shortens as much as it may in one heat; passes null: bored. */
+      drawnIn: v.strictObject({
+        passes: Num,
+        volumeOff: v.number(),
+        massOff: v.number(),
+        greatestOff: v.number(),
+      }),
     }),
   ),
   /** Shims from the wall inwards, or the wall of a sleeve; per side. */
@@ -187,12 +196,19 @@ function wayReport(
     wallLeft: orNull(one.wallLeft),
     wall: check(advice.wall),
     passes: orNull(one.passes),
+    fewestByHand: orNull(one.fewest),
     stays: orNull(one.stays),
     squeeze: squeeze && {
       closing: squeeze.closing,
       upset: squeeze.upset,
       bentOver: squeeze.bentOver,
       heats: { least: squeeze.heatsLeast, most: squeeze.heatsMost },
+      drawnIn: {
+        passes: orNull(squeeze.drawnIn.passes),
+        volumeOff: squeeze.drawnIn.off.volume,
+        massOff: squeeze.drawnIn.off.mass,
+        greatestOff: squeeze.drawnIn.off.greatest,
+      },
     },
     layers: [...one.layers],
     needs: ways.needs[one.name].map((need) => ({ ...need })),

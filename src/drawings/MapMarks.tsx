@@ -8,6 +8,8 @@ interface Props {
   readonly map: MapFigure;
   readonly frame: MapFrame;
   readonly theme: Theme;
+  /** True where depth runs to the right (`lying`): the ends of a seat stand upright then. */
+  readonly lying?: boolean;
 }
 
 const SIZE = 14;
@@ -15,7 +17,7 @@ const SIZE = 14;
 const MOST_DOTS = 600;
 
 /** What lies on the wall: where not to grind, the bushing's seat, where readings touched, and the zones' peaks. */
-export function MapMarks({ map, frame, theme }: Props) {
+export function MapMarks({ map, frame, theme, lying = false }: Props) {
   const palette = paletteOf(theme);
   const every = Math.ceil(map.marks.length / MOST_DOTS);
   const labels = map.zones.map((zone) => ({
@@ -37,7 +39,13 @@ export function MapMarks({ map, frame, theme }: Props) {
       {map.seats.map(({ from, to }) => (
         <path
           key={`${from} ${to}`}
-          d={[from, to].map((z) => `M0 ${round(z * frame.scaleY)}h${round(frame.across)}`).join('')}
+          d={[from, to]
+            .map((z) =>
+              lying
+                ? `M${round(z * frame.scaleX)} 0v${round(frame.down)}`
+                : `M0 ${round(z * frame.scaleY)}h${round(frame.across)}`,
+            )
+            .join('')}
           stroke={palette.ink}
           strokeWidth={1.5}
           strokeDasharray="10 4 2 4"

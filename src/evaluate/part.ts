@@ -2,7 +2,7 @@
 import { NO_PATTERNS } from '../bore/patterns.ts';
 import type { Patterns } from '../bore/patternTypes.ts';
 import type { Check, Plugs, Remark, Sighting } from '../bore/types.ts';
-import type { Feature } from '../job/schema.ts';
+import type { Feature, Survey } from '../job/schema.ts';
 
 /** Pins and the outside of bushings: wear makes these smaller. */
 export function isOutside(kind: Feature['kind']): boolean {
@@ -18,17 +18,53 @@ interface OfHole {
   readonly blindSpots: readonly Remark[];
 }
 
+/** What the part itself says of its readings. */
+export interface Outside {
+  readonly stage: Survey['stage'];
+  /** Depths at which it may step, mm: the ends of a pin's running stretches, which wear and are welded up alone. */
+  readonly steps: readonly number[];
+}
+
 /** Of an outside nothing that is said of a hole: no plugs, no wear pattern of bores, no slip that happens at its wall. */
-export function asOutside<T extends OfHole>(done: T): T {
+export function asOutside<T extends OfHole>(done: T, part: Outside): T {
   return {
     ...done,
     plugs: null,
     patterns: NO_PATTERNS,
-    checks: done.checks.map((one) =>
-      one.suspect && one.suggested === null ? { ...one, slip: 'unexplained' } : one,
-    ),
+    checks: done.checks.flatMap((one) => outsideCheck(one, done.sightings, part)),
     blindSpots: outsideSpots(done.sightings),
   };
+}
+
+/**
+ * A slip of many readings at once stays what it is; what is at the wall of a hole is something else here. Of weld a slip of
+ * typing that would make a reading larger is never said alone: taken for it, a low place would show on the lathe.
+ */
+function outsideCheck(
+  check: Check,
+  sightings: readonly Sighting[],
+  { stage, steps }: Outside,
+): Check[] {
+  if (!check.suspect || Number.isNaN(check.expected)) return [check];
+  const seen = sightings.find(({ row }) => row === check.row);
+  const kind = seen?.instrument;
+  const isSize = kind === 'radius' || kind === 'two-point';
+  const low = stage === 'after-build-up' && isSize && seen!.value < check.expected;
+  if (check.suggested !== null) {
+    return low ? [{ ...check, slip: `${check.slip}, or ${LEFT_LOW}` }] : [check];
+  }
+  // Beyond a step nothing tells what a reading should be but others on the same piece.
+  if (seen !== undefined && isAlone(seen.z, sightings, steps)) return [];
+  return [{ ...check, slip: low ? LEFT_LOW : 'unexplained' }];
+}
+
+/** Weld is uneven, and a place that it left short is what the survey is for. */
+const LEFT_LOW = 'a place that the weld left low';
+
+/** True where no other depth was read between the same two steps. */
+function isAlone(z: number, sightings: readonly Sighting[], steps: readonly number[]): boolean {
+  const pieceOf = (at: number) => steps.filter((step) => step <= at).length;
+  return sightings.every((one) => one.z === z || pieceOf(one.z) !== pieceOf(z));
 }
 
 function outsideSpots(sightings: readonly Sighting[]): Remark[] {

@@ -1,4 +1,5 @@
 /** The passes of one survey, what the pass before it took off, and the stages so far: worked out on demand. */
+import { betweenMarks } from '../bore/between.ts';
 import { gateOf, type InUse } from '../bore/gate.ts';
 import { afterPass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
 import type { Pass, PassPlan } from '../bore/passTypes.ts';
@@ -7,10 +8,10 @@ import type { Field, Sighting, WearSurface } from '../bore/types.ts';
 import { type Past, pastTarget, type WorkedOff, workedOff } from '../bore/worked.ts';
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
 import { surveyFacts } from '../job/facts.ts';
-import type { Feature, Job } from '../job/schema.ts';
+import type { Feature, Issued, Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { type ToolFacts, toolFacts } from '../job/tools.ts';
-import { isPlanned, matterOf, type Planned, standingOf } from './standing.ts';
+import { isPlanned, issuedFrom, matterOf, type Planned, standingOf } from './standing.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
 
 /** How far the wall is from round and from its target at one stage; a forecast once the pass is done as planned. */
@@ -32,7 +33,18 @@ export interface Passes {
   /** True where the passes go by this survey and those before it, each less what came off since. */
   readonly together: boolean;
   /** What the pass before this survey took off; null: this survey follows no pass. */
-  readonly worked: { readonly off: WorkedOff; readonly since: string } | null;
+  readonly worked: {
+    readonly off: WorkedOff;
+    readonly since: string;
+    /** When the pass was given to the bench that it is held against; null: none was, and the plan stands in for it. */
+    readonly given: string | null;
+  } | null;
+  /** The pass that was given to the bench from this survey, and whether it is the plan's first still; null: none. */
+  readonly issued:
+    | (Pick<Issued, 'title' | 'when' | 'words'> & {
+        readonly same: boolean;
+      })
+    | null;
   readonly past: Past | null;
   readonly stages: readonly StageFigures[];
 }
@@ -63,8 +75,8 @@ export function passesOfSurvey(
   const bench = { job, feature, bore, shop };
   const { wall, before, came } = standingOf(bench, survey);
   const matter = matterOf(bench, wall);
-  const plan = withGates(job, feature, survey, matter);
   const done = passesDone(feature, survey);
+  const plan = withGates(job, feature, survey, matter, done);
   return {
     tool: toolFacts(feature.decisions, shop, survey.target.diameter, job.units),
     plan,
@@ -72,8 +84,10 @@ export function passesOfSurvey(
     together: came !== null,
     worked: before && {
       since: before.survey.name,
+      given: before.issued?.when ?? null,
       off: workedOff(before.survey.surface, survey.surface, before.asked, survey.sightings, came),
     },
+    issued: issuedNow(feature, survey, plan),
     past:
       before &&
       pastTarget(
@@ -87,7 +101,27 @@ export function passesOfSurvey(
   };
 }
 
-function withGates(job: Job, feature: Feature, survey: Planned, matter: PassMatter): PassPlan {
+/** Two passes are the same where they ask for the same within this, per side, mm: what is kept of one. */
+const SAME = 1e-5;
+
+function issuedNow(feature: Feature, survey: Planned, { passes }: PassPlan): Passes['issued'] {
+  const issued = issuedFrom(feature, survey);
+  if (issued === null) return null;
+  const now = passes[0]?.removal;
+  const same =
+    now !== undefined &&
+    issued.removal.flat().every((mm, k) => Math.abs(mm - Math.max(0, now[k] || 0)) <= SAME);
+  const { title, when, words } = issued;
+  return { title, when, words, same };
+}
+
+function withGates(
+  job: Job,
+  feature: Feature,
+  survey: Planned,
+  matter: PassMatter,
+  done: number,
+): PassPlan {
   const { passes, ...plan } = planPasses(matter);
   const inUse = instrumentsInUse(job, feature, survey);
   let deviation = matter.removal.deviation;
@@ -96,7 +130,11 @@ function withGates(job: Job, feature: Feature, survey: Planned, matter: PassMatt
     const step = { deviation, wall, removal: pass.removal, sds: at === 0 ? SURE : 0 };
     deviation = afterPass(deviation, pass.removal);
     wall = afterPass(wall, pass.removal);
-    return { ...pass, gate: gateOf(matter, step, survey.sightings, inUse) };
+    return {
+      ...pass,
+      gate: gateOf(matter, step, survey.sightings, inUse),
+      between: done + at > 0 ? [] : betweenMarks(matter, pass.removal, survey.sightings),
+    };
   });
   return { ...plan, passes: gated };
 }

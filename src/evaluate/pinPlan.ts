@@ -3,7 +3,14 @@ import { depositOf, ELECTRODES, preheatOf, skipOrder } from '../assembly/weld.ts
 import { freeSpread } from '../bore/frame.ts';
 import { type LandPlaces, landPlaces } from '../bore/lands.ts';
 import { bestAxis, cleansUp, outsideAbout, shortOf, volumeBetween } from '../bore/outside.ts';
-import { leastDiameter, type PinMatter, pinAdvice, pinWays, turnedRound } from '../bore/pinWays.ts';
+import {
+  leastDiameter,
+  type PinMatter,
+  pinAdvice,
+  pinWays,
+  SPRAY,
+  turnedRound,
+} from '../bore/pinWays.ts';
 import { SEATED, STEEL } from '../bore/removal.ts';
 import { assumption, keptAxis, NO_AXIS } from '../bore/target.ts';
 import type { Axis, Field, Sighting, WearSurface, Zone } from '../bore/types.ts';
@@ -69,6 +76,7 @@ export function pinPlanOf(
     holes,
     ...centring,
     chosen,
+    spray: SPRAY,
     ...plannedAbout(matter, centring[chosen], size, evaluation, centring.sideSeen),
   };
 }
@@ -168,6 +176,7 @@ function plannedAbout(
     leastDiameter: leastDiameter(surface.mean, surface.grid.theta.length, on),
     smaller: pin.smaller > 0 ? pin.smaller : stepBelow(sure, job),
     length: of.facts.length.mm,
+    overEnd: pin.lands.some(({ from, to }) => !(from > 0 && to < of.facts.length.mm)),
     deposit: { volume: built.deposit.volume, thickness: built.thickness },
   };
   return {

@@ -1,7 +1,7 @@
 /** The plan of a pin or shaft, as data. Lengths mm, angles as clock positions from face A; not known is NaN. */
 import type { Deposit, Preheat } from '../assembly/weld.ts';
 import type { CleansUp } from '../bore/outside.ts';
-import type { PinAdvice, PinWay, Turned } from '../bore/pinWays.ts';
+import type { PinAdvice, PinWay, SPRAY, Turned } from '../bore/pinWays.ts';
 import type { Axis, Field, WearSurface, Zone } from '../bore/types.ts';
 import type { MendingFacts } from '../job/mendingFacts.ts';
 import type { LandFacts, PinFacts } from '../job/pinFacts.ts';
@@ -94,4 +94,6 @@ export interface PinPlan {
   /** Of a worn pin; none once it is welded up. */
   readonly ways: readonly PinWay[];
   readonly advice: PinAdvice | null;
+  /** What sprayed metal is held to. */
+  readonly spray: typeof SPRAY;
 }

@@ -11,7 +11,7 @@ import type { Came } from '../bore/worked.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { clockTheta } from '../job/clock.ts';
 import { type BoreFacts, surveyFacts } from '../job/facts.ts';
-import type { Feature, Job, Survey } from '../job/schema.ts';
+import type { Feature, Issued, Job, Survey } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { type ToolFacts, toolFacts } from '../job/tools.ts';
 import { partnerOf } from './partner.ts';
@@ -36,13 +36,20 @@ interface Bench {
   readonly shop: Shop | null;
 }
 
-/** Surface, target and metal that the passes go by. */
-type Wall = Pick<Planned, 'surface' | 'target' | 'removal'>;
+/** Surface, target and metal that the passes go by; whether metal came off since the bore was found. */
+interface Wall extends Pick<Planned, 'surface' | 'target' | 'removal'> {
+  readonly worked: boolean;
+}
 
 interface Standing {
   readonly wall: Wall;
   /** The survey that this one follows a pass of, and what that pass asked; null: it follows none. */
-  readonly before: { readonly survey: Planned; readonly asked: Field } | null;
+  readonly before: {
+    readonly survey: Planned;
+    readonly asked: Field;
+    /** The pass as it was given to the bench; null: none was, and what the plan asked stands in for it. */
+    readonly issued: Issued | null;
+  } | null;
   /** What several surveys tell together of the last pass; null: the wall is what its own survey tells. */
   readonly came: Came | null;
 }
@@ -58,26 +65,39 @@ const MOST_READINGS = 640;
 export function standingOf(bench: Bench, survey: Planned): Standing {
   const chain = sinceFound(bench, survey);
   const stages: Stage[] = [];
-  let wall: Wall = chain[0]!;
+  let wall: Wall = itself(chain[0]!, false);
   for (let at = 1; at < chain.length; at++) {
     const before = chain[at - 1]!;
     const issued = issuedFrom(bench.feature, before);
     // What an issued pass was worked out of need not be worked out again.
     if (at > 1 && issued === null) {
-      wall = together(bench, chain.slice(0, at), stages)?.wall ?? before;
+      wall = together(bench, chain.slice(0, at), stages)?.wall ?? itself(before, true);
     }
-    stages.push({ ...readingsOf(bench, before), asked: issued ?? askedOf(bench, wall) });
+    const asked = issued === null ? askedOf(bench, wall) : issuedField(issued);
+    stages.push({ ...readingsOf(bench, before), asked });
   }
   const joined = chain.length > 1 ? together(bench, chain, stages) : null;
-  const before = groundBefore(bench, survey);
-  const asked =
-    stages.at(-1)?.asked ??
-    (before && (issuedFrom(bench.feature, before) ?? askedOf(bench, before)));
+  const before = beforeOf(bench, survey, stages.at(-1)?.asked);
   return {
-    wall: joined?.wall ?? survey,
+    wall: joined?.wall ?? itself(survey, before !== null),
     came: joined?.came ?? null,
-    before: before && asked && { survey: before, asked },
+    before,
   };
+}
+
+/** What its own survey tells of it. */
+function itself({ surface, target, removal }: Planned, worked: boolean): Wall {
+  return { surface, target, removal, worked };
+}
+
+/** @param known what the pass before asked, where it was worked out already */
+function beforeOf(bench: Bench, survey: Planned, known: Field | undefined): Standing['before'] {
+  const before = groundBefore(bench, survey);
+  if (before === null) return null;
+  const issued = issuedFrom(bench.feature, before);
+  const asked =
+    issued === null ? (known ?? askedOf(bench, itself(before, false))) : issuedField(issued);
+  return { survey: before, asked, issued };
 }
 
 /** The survey before one that was taken after grinding; null: none, or metal was put on in between. */
@@ -136,7 +156,7 @@ function together(
   if (target === null) return null;
   const removal = planRemoval(posterior, surface, spread, target, facts, through);
   return {
-    wall: { surface, target, removal },
+    wall: { surface, target, removal, worked: true },
     came: { share: found.shares.at(-1)!, shareSd: found.shareSds.at(-1)! },
   };
 }
@@ -153,13 +173,16 @@ function readingsOf(
   return { sightings: survey.sightings, setups };
 }
 
-/** The pass as it was given to the bench; null: none was, or on another grid. */
-function issuedFrom({ issued }: Feature, { id, surface }: Planned): Field | null {
+/** The newest pass that was given to the bench from a survey; null: none, or its bore had another length then. */
+export function issuedFrom({ issued }: Feature, { id, surface: { grid } }: Planned): Issued | null {
   const last = issued.filter(({ survey }) => survey === id).at(-1);
-  const { theta, z } = surface.grid;
-  return last?.theta.length === theta.length && last.z.length === z.length
-    ? Float64Array.from(last.removal.flat())
-    : null;
+  const fits = last?.theta.length === grid.theta.length && last.z.at(-1) === grid.z.at(-1);
+  return last !== undefined && fits && last.z.length === grid.z.length ? last : null;
+}
+
+/** What it asked off, per side, mm, on the survey's grid. */
+function issuedField({ removal }: Issued): Field {
+  return Float64Array.from(removal.flat());
 }
 
 /** The first pass that is planned of that wall. */
@@ -169,11 +192,12 @@ function askedOf(bench: Bench, wall: Wall): Field {
 
 export function matterOf(
   { job, feature: { decisions }, bore: { facts }, shop }: Bench,
-  { surface, target, removal }: Wall,
+  { surface, target, removal, worked }: Wall,
 ): PassMatter {
   return {
     surface,
     removal,
+    worked,
     places: wallPlaces(surface, facts.seats, facts.keepouts),
     bare: bareOf(surface, facts),
     radius: target.diameter / 2,

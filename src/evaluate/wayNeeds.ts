@@ -27,7 +27,13 @@ export function needsOf(
 }
 
 function toolsFor({ name, off, passes, squeeze, on }: WayOutcome): Tool[] {
-  const grinding: Tool[] = off.volume > 0 && passes > 0 ? ['cutter', 'strip'] : [];
+  const most = Math.max(passes, squeeze?.drawnIn.passes ?? 0);
+  const grinding: Tool[] =
+    !(off.volume > 0) || most === 0
+      ? []
+      : Number.isNaN(most)
+        ? ['boring-bar']
+        : ['cutter', 'strip'];
   switch (name) {
     case 'squeeze':
       return squeeze !== null && squeeze.closing > 0 ? ['torch', ...grinding] : grinding;

@@ -135,6 +135,7 @@ function squeezeAim(aimed: Aimed): SqueezeAim | null {
     rows,
     bent: rows.reduce((largest, { bent }) => Math.max(largest, bent.largest), 0),
     heats: heatsOf(needOf(most), perHeat(aimed)),
+    upset: found.asked.upset,
   };
 }
 

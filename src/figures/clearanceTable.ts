@@ -17,7 +17,7 @@ interface Published {
 const NONE = Number.NaN;
 const INCH = 25.4;
 
-export const CLEARANCES: readonly Published[] = [
+const CLEARANCES: readonly Published[] = [
   {
     of: 'compact digging machine, pins of 30 to 50 mm (1.2 to 2 in)',
     from: 'published',

@@ -44,11 +44,26 @@ export function passZone(
 }
 
 /** How a pass is held back beside its figures: what only a gate can allow, and what wants a gentle tool. */
-export function passConditions({ beyondDoubt, byStrip }: Pass): string[] {
+export function passConditions({ beyondDoubt, byStrip, between }: Pass, units: Units): string[] {
   const gate =
     'It ends nearer to the target than today’s readings tell: only if the gate before it allows it.';
   const strip = 'The last 0.001 in (0.025 mm) across: with abrasive strip, by hand.';
-  return [...(beyondDoubt ? [gate] : []), ...(byStrip ? [strip] : [])];
+  return [
+    ...(between.length > 0 ? [betweenWords(between, units)] : []),
+    ...(beyondDoubt ? [gate] : []),
+    ...(byStrip ? [strip] : []),
+  ];
+}
+
+/** Between the marks of the first survey nothing is known of a hollow. */
+function betweenWords(between: Pass['between'], units: Units): string {
+  const halves = between.filter(({ halfway }) => halfway === 'depth');
+  const depths = [...new Set(halves.map(({ z }) => formatDepth(z, units)))];
+  const round =
+    depths.length === 0
+      ? ''
+      : `, and round at ${depths.join(', ')} deep, half-way between the depths that were read`;
+  return `Before it, feel with a fingertip all over where it takes metal, between your marks too${round}: machine at rest, burrs gone, wall clean. A plug with thin marking blue shows it as well. A hollow there is in no map, and this pass would cut it deeper: read it where it is deepest, and enter that first.`;
 }
 
 /** Of the passes after the first. */
@@ -60,7 +75,7 @@ export const GATE =
   'Gate: stop, wipe, let it cool, and measure these places. Read half-way between your marks too, round the clock and along the depth: that shows a dent before it is ground deeper. Enter all of it as the next stage: earlier readings still count, and the passes that are left are worked out anew.';
 
 /** One line a place and instrument. */
-export function gateLines({ gate }: Pass, units: Units): string[] {
+export function gateLines({ gate }: Pick<Pass, 'gate'>, units: Units): string[] {
   return gate.flatMap((place) => place.expected.map((one) => gateLine(place, one, units)));
 }
 

@@ -3,6 +3,7 @@ import type { PinReason, PinWayName } from '../bore/pinWays.ts';
 import type { PinPlan } from '../evaluate/pinTypes.ts';
 import type { Feature, Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatPerSide, lengthMm } from '../job/units.ts';
+import { earned } from './amountWords.ts';
 import { KEEPOUT_NAMES } from './place.ts';
 import { grams, orderWords, preheatWords } from './weldWords.ts';
 
@@ -10,6 +11,7 @@ const PIN_WAYS: Readonly<Record<PinWayName, string>> = {
   leave: 'Use it as it is',
   'turn-round': 'Turn it round in its holes',
   'turn-down': 'Turn it down, bush it smaller',
+  spray: 'Spray metal on, grind to size',
   weld: 'Weld it up and turn it',
   replace: 'Make or buy a new one',
 };
@@ -78,6 +80,8 @@ function figuresOf(plan: PinPlan, way: PinPlan['ways'][number], units: Units): s
         `bushing hole ${formatAcross(way.size + plan.clearance, units)}`,
         `${grams(way.massOff)} off, ${strong}`,
       ];
+    case 'spray':
+      return sprayWords(plan, way, units);
     case 'weld':
       return [
         `${grams(way.massOn)} on, ${grams(way.massOff)} off again`,
@@ -89,6 +93,27 @@ function figuresOf(plan: PinPlan, way: PinPlan['ways'][number], units: Units): s
         play,
       ];
   }
+}
+
+/** Never advised: whether a joint is free of shock nobody can say from its readings. */
+function sprayWords(
+  { finished, spray }: PinPlan,
+  { possible, core, coat, volumeOn, massOff, strength }: PinPlan['ways'][number],
+  units: Units,
+): string[] {
+  if (!possible) {
+    return [
+      coat > spray.most
+        ? `it would be ${formatPerSide(coat, units, 3)} thick; ${formatPerSide(spray.most, units, 3)} is the most that is taken here`
+        : 'a running stretch goes out over an end of the pin: sprayed metal chips there, it needs a shoulder at both ends',
+    ];
+  }
+  return [
+    `all round turned to ${formatAcross(core, units)} first, ${formatPerSide(coat, units, 3)} under the finished size; sprayed to ${formatPerSide(spray.finish, units, 3)} above it and ground to ${formatAcross(finished.mm, units)}`,
+    `${earned(volumeOn, -1)} mm³ on, ${grams(massOff)} off in all`,
+    `${Math.round(100 * strength)} % of the bending strength at the finished size, since sprayed metal adds none`,
+    'never advised here: it is for a joint that you know runs without shock',
+  ];
 }
 
 function roundWords({ turned }: PinPlan, units: Units): string {
@@ -110,6 +135,12 @@ const CAUTIONS: Readonly<Record<PinWayName, readonly string[]>> = {
     'Ends that stay thicker must still go through the smaller holes: check the way it goes in.',
     'A thinner pin is weaker and a hard skin is cut through: the maker’s least size comes first.',
     'No gloves or loose sleeves at the lathe; eyes covered; centres sound and greased.',
+  ],
+  spray: [
+    'It grips by roughness alone, and flakes where a pin is hammered, rocks hard under load or bears on an edge, a corner or a line. Not for threads, splines or keyways.',
+    'The pocket goes well past the wear and ends in slopes of 45 degrees, not square; it is roughened, free of oil, never touched by hand, and sprayed at once. The data sheet of the metal that is sprayed comes first.',
+    'Flame or arc, fine metal dust that burns, and fumes: a shop with hood, exhaust and air to breathe; closed pockets and grease passages vented first. Nothing is struck before the questions about heat are answered.',
+    'Grind it wet and lightly: heat and a dull tool tear it off.',
   ],
   weld: [
     'Fire, fumes, closed pockets: nothing is struck before the questions about heat are answered.',

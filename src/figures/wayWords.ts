@@ -72,10 +72,15 @@ const ON_SIZE = 0.0025;
 
 /** `Work: 4 passes; at most 0.002 in per side off.` */
 export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): string {
-  const { perSide } = tellerOf(ways, units);
-  const { off, on, name } = one;
+  const { perSide, bare } = tellerOf(ways, units);
+  const { off, on, name, squeeze } = one;
+  // After a squeeze it lies between two limits.
+  const [least, greatest] = [off.greatest, squeeze?.drawnIn.off.greatest ?? off.greatest].sort(
+    (a, b) => a - b,
+  );
+  const from = bare(least!) === bare(greatest!) ? '' : `${bare(least!)} to `;
   const most = [
-    off.greatest > 0 ? `${perSide(off.greatest)} off` : '',
+    greatest! > 0 ? `${from}${perSide(greatest!)} off` : '',
     on.greatest > 0 && name === 'weld' ? `${perSide(on.greatest)} on` : '',
   ].filter((part) => part !== '');
   const stays =
@@ -83,15 +88,28 @@ export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): 
   return `Work: ${stepsWords(one)}${most.length > 0 ? `; at most ${most.join(', ')}` : ''}.${stays}`;
 }
 
-/** `4 passes`, `1 to 5 heats, then at least 3 passes`, `bored`. */
-function stepsWords({ passes, squeeze, name }: WayOutcome): string {
-  if (Number.isNaN(passes)) return 'bored';
-  const grinding = passes === 0 ? '' : passes === 1 ? '1 pass' : `${passes} passes`;
-  const heats = squeeze === null ? '' : heatsWords(squeeze);
+/** `4 passes`, `1 to 5 heats, then 3 to 5 passes`, `bored`. */
+function stepsWords({ passes, squeeze, name, fewest }: WayOutcome): string {
   // Measured anew after the heat: then the passes are planned.
-  if (heats !== '') return grinding === '' ? heats : `${heats}, then at least ${grinding}`;
-  if (name === 'weld' && grinding !== '') return `welding, then at least ${grinding}`;
+  const heats = squeeze === null ? '' : heatsWords(squeeze);
+  const before = heats !== '' ? heats : name === 'weld' && passes !== 0 ? 'welding' : '';
+  const grinding =
+    fewest > 0
+      ? `bored by machine: by hand it would be ${fewest} passes or more`
+      : passesWords(passes, squeeze?.drawnIn.passes ?? passes);
+  if (before !== '') return grinding === '' ? before : `${before}, then ${grinding}`;
   return grinding === '' ? 'none' : grinding;
+}
+
+/** `3 passes`, `3 to 5 passes`; '' none. NaN: bored. */
+function passesWords(one: number, other: number): string {
+  const count = (n: number) => (n === 1 ? '1 pass' : `${n} passes`);
+  if (Number.isNaN(one)) return 'bored';
+  if (Number.isNaN(other)) {
+    return `${count(one)}, or bored by machine where it has drawn in most`;
+  }
+  if (one === other) return one === 0 ? '' : count(one);
+  return `${Math.min(one, other)} to ${count(Math.max(one, other))}`;
 }
 
 function heatsWords({ heatsLeast, heatsMost }: NonNullable<WayOutcome['squeeze']>): string {

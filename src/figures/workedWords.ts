@@ -18,7 +18,7 @@ const TOGETHER =
 
 export function workedWords({ worked, together }: Passes, units: Units): string[] {
   if (worked === null) return [];
-  const { off, since } = worked;
+  const { off, since, given } = worked;
   const told = off.shareSd < TOLD;
   const lines: string[] = [];
   if (Number.isNaN(off.share)) lines.push(`Nothing was asked off after “${since}”.`);
@@ -27,6 +27,9 @@ export function workedWords({ worked, together }: Passes, units: Units): string[
       `Too little was asked off after “${since}” to tell from these readings how much came.`,
     );
   } else lines.push(rateWords(off.share, off.shareSd, off.perPass, since, units));
+  if (given !== null && !Number.isNaN(off.share)) {
+    lines.push(`Held against the pass as it was given to the bench on ${given}.`);
+  }
   if (off.more !== null) lines.push(placeWords(off.more, 'More', units));
   if (off.less !== null) lines.push(placeWords(off.less, 'Less', units));
   if (together) lines.push(TOGETHER);

@@ -356,11 +356,11 @@ function filled<T extends object>(of: T): T | undefined {
   return Object.keys(of).length > 0 ? of : undefined;
 }
 
-/** Freezes a pass as it goes to the bench. */
+/** Freezes a pass as it goes to the bench, in place of one that went from the same survey before: the last one is ground. */
 export function issuePass(job: Job, featureId: string, issued: Omit<Issued, 'id'>): Job {
   const id = idSource(job)('i');
   return changeFeature(job, featureId, (one) => ({
     ...one,
-    issued: [...one.issued, { ...issued, id }],
+    issued: [...one.issued.filter(({ survey }) => survey !== issued.survey), { ...issued, id }],
   }));
 }

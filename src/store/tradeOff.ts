@@ -2,50 +2,16 @@
  * What other sizes of target would cost and leave, of the survey on the bench: asked of the worker once for all sizes,
  * and again only when something else than the chosen size has changed. No React; `useTradeOff` is for views.
  */
-import { create } from 'zustand';
 import type { TradeOff } from '../evaluate/tradeOff.ts';
-import type { Feature, Job, Survey } from '../job/schema.ts';
+import type { Feature } from '../job/schema.ts';
 import { lengthMm } from '../job/units.ts';
-import { askAside, asker } from './bridge.ts';
+import { asideStore, type Matter } from './aside.ts';
 
-/** What a trade-off was worked out of. */
-interface Matter {
-  readonly job: Job;
-  readonly bore: Feature;
-  readonly survey: Survey;
-}
-
-interface TradeOffState {
-  readonly of: Matter | null;
-  readonly shown: TradeOff | null;
-}
-
-export const useTradeOff = create<TradeOffState>()(() => ({ of: null, shown: null }));
-
-/** The newest that was asked about; null: nothing is out. */
-let asked: Matter | null = null;
-
-/** Sees to it that the sizes of this survey are there, or on their way. */
-export function wantTradeOff(matter: Matter): void {
-  const { of, shown } = useTradeOff.getState();
-  if (asked !== null && sameMatter(asked, matter)) return;
-  if (of !== null && sameMatter(of, matter) && (shown === null || holds(shown, matter.bore))) {
-    return;
-  }
-  asked = matter;
-  const { job, bore, survey } = matter;
-  askAside('sizes', job, { bore: bore.id, survey: survey.id }, (sizes) => {
-    asked = null;
-    useTradeOff.setState({ of: matter, shown: sizes });
-  });
-}
-
-/** True where these sizes are of that survey, though perhaps not of its newest readings. */
-export function isOf(of: Matter | null, { job, bore, survey }: Matter): boolean {
-  return (
-    of !== null && of.job.id === job.id && of.bore.id === bore.id && of.survey.id === survey.id
-  );
-}
+export const { use: useTradeOff, want: wantTradeOff } = asideStore('sizes', {
+  more: {},
+  byShop: false,
+  stands: (was, now, shown) => sameMatter(was, now) && (shown === null || holds(shown, now.bore)),
+});
 
 /** Everything but the chosen size is the very same: edits share what they leave alone. */
 function sameMatter(a: Matter, b: Matter): boolean {
@@ -69,8 +35,3 @@ function holds({ range }: TradeOff, { decisions }: Feature): boolean {
   if (!(decided > 0)) return true;
   return decided > range.least - range.step / 2 && decided < range.greatest + range.step / 2;
 }
-
-asker.store.subscribe((state, before) => {
-  // A worker that broke answers nothing more.
-  if (state.failed !== null && before.failed === null) asked = null;
-});

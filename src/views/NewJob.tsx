@@ -11,6 +11,7 @@ import { usePage } from '../store/page.ts';
 import { useJob } from '../store/useJob.ts';
 import { Choice } from './parts/Choice.tsx';
 import { LengthField } from './parts/LengthField.tsx';
+import { today } from './today.ts';
 
 const UNITS: readonly { value: Units; text: string }[] = [
   { value: 'in', text: 'inches' },
@@ -35,7 +36,7 @@ export function NewJob() {
     event.preventDefault();
     setAsked(lacks !== null);
     if (lacks !== null) return;
-    const made = new Date().toISOString().slice(0, 10);
+    const made = today();
     show(newJob({ units, gauge, length, bushingOutside: outside, id: newId(), made }));
     // The first cell takes the first reading at once.
     requestAnimationFrame(() => document.querySelector<HTMLElement>('[data-cell="0-0"]')?.focus());

@@ -53,7 +53,7 @@ function allWays() {
   })!;
   return waysOf({
     cleanUp: clean,
-    squeeze: { ...plan, bent: plan.largest, heats: { least: 1, most: 5 } },
+    squeeze: { ...plan, bent: plan.largest, heats: { least: 1, most: 5 }, upset: 0.25 },
     shims: { round: clean.diameter + 0.1, layers: [0.3] },
     standing: null,
     bare: new Uint8Array(mean.length),

@@ -1,28 +1,6 @@
 /** The page against axe-core, whole and in its parts, in all three themes and on a phone. */
-import type { Page } from '@playwright/test';
-import axe from 'axe-core';
+import { violations } from './axeFound.ts';
 import { expect, test } from './page.ts';
-
-interface Violation {
-  readonly id: string;
-  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
-}
-
-/** Rules that were checked and what was found; no rule checked would mean that axe did not run. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(async () => {
-    const page = window as unknown as {
-      axe: { run(): Promise<{ violations: Violation[]; passes: unknown[] }> };
-    };
-    const { violations: bad, passes } = await page.axe.run();
-    return { bad, passed: passes.length };
-  });
-  expect(found.passed).toBeGreaterThan(10);
-  return found.bad.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
-  );
-}
 
 const SIZES = [
   { width: 1440, height: 900 },

@@ -61,4 +61,11 @@ test('a pin is typed in, planned, and its survey welded up names what is too low
   await typeReadings(page, welded);
   await expect(plan).toContainText('weld again here before the lathe');
   await expect(plan).toContainText('Not yet ready for the lathe');
+  // Its surface stands in the drawing's room, and beside the plan once that is folded.
+  const map = page.getByRole('img', { name: /The outside of the pin rolled out/ });
+  await expect(map).toHaveCount(1);
+  await expect(page.locator('.outside-drawing').filter({ has: map })).toBeVisible();
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.getByRole('button', { name: /fold/ }).click();
+  await expect(plan.filter({ has: map })).toBeVisible();
 });

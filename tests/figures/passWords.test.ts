@@ -2,12 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { gateOf, type InUse } from '../../src/bore/gate.ts';
 import { type PassMatter, planPasses } from '../../src/bore/passes.ts';
-import type { Pass } from '../../src/bore/passTypes.ts';
 import type { Sighting, WearSurface } from '../../src/bore/types.ts';
 import { pastTarget, workedOff } from '../../src/bore/worked.ts';
 import type { Passes } from '../../src/evaluate/passes.ts';
 import type { BoreFacts } from '../../src/evaluate.ts';
-import { gateLines } from '../../src/figures/passWords.ts';
+import { gateLines, passConditions } from '../../src/figures/passWords.ts';
 import { pastWords, workedWords } from '../../src/figures/workedWords.ts';
 
 const COLUMNS = 48;
@@ -72,7 +71,7 @@ describe('the gate', () => {
     const control = gate.find(({ why }) => why === 'control');
     expect(control!.theta).toBeCloseTo(0, 6);
     expect(control!.expected[0]!.after).toBeCloseTo(50, 3);
-    const lines = gateLines({ ...first!, gate } as Pass, 'mm');
+    const lines = gateLines({ gate }, 'mm');
     expect(lines[0]).toMatch(
       /^3–9, .* reads 49\.800 mm across now, should read 49\.900 mm across; from 50\.000 mm across on, stop/,
     );
@@ -87,9 +86,21 @@ describe('the gate', () => {
     ]);
     expect(most!.expected[0]).toMatchObject({ before: 0 });
     expect(most!.expected[0]!.after).toBeCloseTo(-0.05, 9);
-    const [needle, thickness] = gateLines({ ...first!, gate: [most!] } as Pass, 'mm');
+    const [needle, thickness] = gateLines({ gate: [most!] }, 'mm');
     expect(needle).toContain('the needle should read 0.050 mm per side lower than before');
     expect(thickness).toContain('the wall should read 0.050 mm per side thinner than before');
+  });
+
+  it('says where to feel between the marks before the first pass, and of no other', () => {
+    const pass = { ...first!, beyondDoubt: false, byStrip: false, gate: [] };
+    const at = (z: number, halfway: 'clock' | 'depth') => ({ theta: 1, z, takes: 0.03, halfway });
+    const words = (...between: ReturnType<typeof at>[]) =>
+      passConditions({ ...pass, between }, 'mm')[0];
+    expect(words(at(5, 'clock'), at(12.5, 'depth'), at(12.5, 'depth'), at(20, 'depth'))).toMatch(
+      /between your marks too, and round at 12\.50? mm, 20\.?0* mm deep, half-way between the depths that were read: /,
+    );
+    expect(words(at(5, 'clock'))).toMatch(/between your marks too: machine at rest/);
+    expect(passConditions({ ...pass, between: [] }, 'mm')).toEqual([]);
   });
 
   it('has no place without a reading on a seat', () => {
@@ -108,7 +119,7 @@ describe('what came off', () => {
     const off = workedOff(before, after, asked, READ);
     expect(off.share).toBeCloseTo(0.6, 9);
     expect(off.perPass).toBeCloseTo(0.6 * 0.05, 9);
-    const [line] = workedWords({ worked: { off, since: 'As found' } } as Passes, 'mm');
+    const [line] = workedWords({ worked: { off, since: 'As found', given: null } } as Passes, 'mm');
     expect(line).toContain('60 % came off');
     expect(line).toContain('about 1.7 times as long');
     expect(off.less).not.toBeNull();
@@ -118,9 +129,9 @@ describe('what came off', () => {
   it('nothing asked tells nothing of a hand', () => {
     const off = workedOff(before, before, new Float64Array(asked.length), READ);
     expect(off.share).toBeNaN();
-    expect(workedWords({ worked: { off, since: 'As found' } } as Passes, 'mm')).toEqual([
-      'Nothing was asked off after “As found”.',
-    ]);
+    expect(
+      workedWords({ worked: { off, since: 'As found', given: null } } as Passes, 'mm'),
+    ).toEqual(['Nothing was asked off after “As found”.']);
   });
 });
 

@@ -8,7 +8,7 @@ import { evaluate } from '../../src/evaluate.ts';
 import { wallOf } from '../../src/figures/wall.ts';
 import { drawnWay } from '../../src/figures/wayDrawn.ts';
 import { type WayColumn, wayRows } from '../../src/figures/wayTable.ts';
-import { adviceWords } from '../../src/figures/wayWords.ts';
+import { adviceWords, workWords } from '../../src/figures/wayWords.ts';
 import {
   chooseWay,
   setDecision,
@@ -74,12 +74,20 @@ function outcomes(low: number, share: number, off = 0.05, wallLeft = 20): WayOut
     lowShare: share,
     gap: { over, behind: Math.max(0, over - 0.025), theta: 0, z: 0 },
     wallLeft,
-    passes: 3,
+    passes: name === 'weld' ? Number.NaN : 3,
+    fewest: name === 'weld' ? 64 : Number.NaN,
     stays: 0,
     layers: name === 'shim' ? [0.3] : [],
     squeeze:
       name === 'squeeze'
-        ? { closing: low, upset: 0, bentOver: 0, heatsLeast: 1, heatsMost: 2 }
+        ? {
+            closing: low,
+            upset: 0,
+            bentOver: 0,
+            heatsLeast: 1,
+            heatsMost: 2,
+            drawnIn: { passes: 5, off: metal(2 * off) },
+          }
         : null,
     deviation: new Float64Array(0),
   });
@@ -104,6 +112,25 @@ const RULES: WayRules = {
   offShare: 0.5,
 };
 const OPEN = { heat: false, all: false };
+
+describe('the work of each way in words', () => {
+  const { job } = demoJobs()[0]!;
+  const [bore] = evaluate(job).bores;
+  const found = waysOfSurvey(job, bore!, bore!.surveys[0]!, null)!;
+  const ways = { ...found, outcomes: outcomes(0.1, 0.5) };
+  const said = (name: WayOutcome['name']) =>
+    workWords(ways.outcomes.find((one) => one.name === name)!, ways, 'mm');
+
+  it('after a squeeze between the two limits, after a thick weld by machine', () => {
+    expect(said('grind')).toBe('Work: 3 passes; at most 0.050 mm per side off.');
+    expect(said('squeeze')).toBe(
+      'Work: 1 to 2 heats, then 3 to 5 passes; at most 0.050 to 0.100 mm per side off.',
+    );
+    expect(said('weld')).toMatch(
+      /^Work: welding, then bored by machine: by hand it would be 64 passes or more; at most /,
+    );
+  });
+});
 
 describe('the advice follows the rules', () => {
   // Rows of the trade's route table as the rules have it (common practice and judgement), low spots across in mm.

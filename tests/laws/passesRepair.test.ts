@@ -2,7 +2,7 @@
  * Whole repairs, simulated (tests/fixtures/repaired.ts): following passes and gates, hardly anything is cut below the target,
  * in about the passes that were planned.
  *
- * Rules and thresholds were chosen while looking at seeds 1001 to 1064; those asserted here were not looked at before. So
+ * Rules and thresholds were chosen while looking at seeds 1 to 200 and 1001 to 1070; those asserted here were not looked at. So
  * that the tests stay quick a few of the repairs run by default; ROUNDHAND_REPAIRS=200 runs as many as that.
  */
 import { describe, expect, it } from 'vitest';
@@ -11,13 +11,14 @@ import { type HowRead, type Repair, repair } from '../fixtures/repaired.ts';
 const ASKED = Number(process.env.ROUNDHAND_REPAIRS ?? Number.NaN);
 /**
  * One repair in so many may miss the bar that holds over all of them: where a gouge or a step lies between the marks of the
- * first survey the first pass cannot know of it, and a plan of two passes is over one and a half times with the fourth.
+ * first survey the first pass cannot know of it.
  */
 const ONE_IN = 20;
+const FIRST = 2001;
 
 function repairs(few: number, how: HowRead, uneven = 0): Repair[] {
   const length = ASKED > 0 ? ASKED : few;
-  return Array.from({ length }, (_, i) => repair(i + 1, how, uneven));
+  return Array.from({ length }, (_, i) => repair(FIRST + i, how, uneven));
 }
 
 function told(name: string, done: readonly Repair[]) {
@@ -46,7 +47,7 @@ function holds(name: string, done: readonly Repair[]): number {
   expect(passes).toBeGreaterThan(plan / 3);
   expect(passes).toBeLessThan(1.5 * plan);
   expect(overDeep).toBeLessThanOrEqual(Math.ceil(done.length / ONE_IN));
-  expect(overLong).toBeLessThanOrEqual(Math.ceil(done.length / ONE_IN));
+  expect(overLong).toBeLessThanOrEqual(Math.floor(done.length / 100));
   return proud;
 }
 

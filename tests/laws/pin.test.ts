@@ -9,10 +9,12 @@ import {
   shortOf,
   volumeBetween,
 } from '../../src/bore/outside.ts';
+import { NO_PATTERNS } from '../../src/bore/patterns.ts';
 import { pinAdvice, pinWays, turnedRound } from '../../src/bore/pinWays.ts';
 import { SEATED } from '../../src/bore/removal.ts';
 import { makeGrid } from '../../src/bore/surface.ts';
 import type { Axis, WearSurface } from '../../src/bore/types.ts';
+import { asOutside } from '../../src/evaluate/part.ts';
 import { pinPlanOf } from '../../src/evaluate/pinPlan.ts';
 import { evaluate, type Memory } from '../../src/evaluate.ts';
 import { addSurvey, setDimension, setMending, setPin, setSafety } from '../../src/job/edits.ts';
@@ -160,6 +162,7 @@ describe('what is advised', () => {
       leastDiameter: 50 - wear,
       smaller: Math.floor((50 - 2 * wear) * 10 + 1e-9) / 10,
       length: LENGTH,
+      overEnd: false,
       deposit: { volume: 0, thickness: short.map(() => 0) },
     });
     const usual = {
@@ -185,6 +188,57 @@ describe('what is advised', () => {
     expect(advised(0.04, { crackSeen: true })).toEqual({ way: 'replace', reason: 'crack' });
   });
 });
+
+describe('metal sprayed on', () => {
+  const FINISHED = 50;
+  /** Worn evenly to that radius between 20 and 60 of 120; nothing is welded. */
+  function sprayed(radius: number, overEnd = false) {
+    const surface = shaft(() => radius);
+    const on = landPlaces(surface, [{ from: 20, to: 60 }], []);
+    const about = outsideAbout(surface, ORIGIN);
+    const short = shortOf(about.far, FINISHED / 2);
+    const ways = pinWays({
+      about,
+      on,
+      short,
+      turned: turnedRound(surface.grid, short, on, true),
+      finished: FINISHED,
+      clearance: 0.15,
+      leastDiameter: 2 * radius,
+      smaller: 2 * radius,
+      length: LENGTH,
+      overEnd,
+      deposit: { volume: 0, thickness: short.map(() => 0) },
+    });
+    return ways.find(({ name }) => name === 'spray')!;
+  }
+  const ring = (outer: number, inner: number) => Math.PI * (outer ** 2 - inner ** 2) * 40;
+
+  it('fills a pocket at least 0.015 in deep (published for spraying powders on steel shafts); rings by their areas', () => {
+    // 0.2 short per side: the pocket is 0.381 deep. Ground 0.25 above the size (judgement).
+    const shallow = sprayed(24.8);
+    expect(shallow.possible).toBe(true);
+    expect(shallow.coat).toBeCloseTo(0.015 * 25.4, 9);
+    expect(shallow.core).toBeCloseTo(FINISHED - 2 * 0.381, 9);
+    expect(shallow.volumeOn).toBeCloseTo(ring(25.25, 25 - 0.381), 6);
+    expect(shallow.volumeOff).toBeCloseTo(ring(24.8, 25 - 0.381) + ring(25.25, 25), 6);
+    // Sprayed metal adds no strength: the cube of the core's diameter counts.
+    expect(shallow.strength).toBeCloseTo((24.619 / 25) ** 3, 9);
+    // Worn deeper than that, the wear itself is the pocket.
+    const deep = sprayed(24);
+    expect(deep.coat).toBeCloseTo(1, 9);
+    expect(deep.volumeOff).toBeCloseTo(ring(25.25, 25), 6);
+  });
+
+  it('is not for a stretch that goes out over an end, nor for more than 1.5 mm per side (judgement); never advised', () => {
+    expect(sprayed(24.8, true).possible).toBe(false);
+    expect(sprayed(23.4).possible).toBe(false);
+    expect(sprayed(23.6).possible).toBe(true);
+  });
+});
+
+type Done = Parameters<typeof asOutside>[0];
+const NOTHING = { plugs: null, patterns: NO_PATTERNS, blindSpots: [] };
 
 describe('a rocker shaft through its stages (constructed: worn 42 thou at 6; welded with two low places)', () => {
   const job = sawmillRockerShaft();
@@ -236,6 +290,54 @@ describe('a rocker shaft through its stages (constructed: worn 42 thou at 6; wel
     expect(built.ways).toEqual([]);
     // More weld only where it is low.
     expect(built.deposit.volume).toBeLessThan(0.6 * plan(job, found).deposit.volume);
+  });
+
+  it('doubts the two low places of the weld alone, and says what they are likely to be', () => {
+    const { surveys } = evaluate(job, memory).parts.find(({ id }) => id === pin.id)!;
+    const doubted = (at: number) =>
+      surveys[at]!.checks.filter(({ suspect }) => suspect).map(({ row, slip }) => {
+        const { theta, z } = surveys[at]!.sightings.find((one) => one.row === row)!;
+        return { hour: Math.round((theta * 6) / Math.PI), z: z / 25.4, slip };
+      });
+    const low = 'a place that the weld left low';
+    expect(doubted(1).sort((a, b) => a.z - b.z)).toEqual([
+      { hour: 4, z: expect.closeTo(0.8, 9), slip: low },
+      { hour: 9, z: expect.closeTo(6.25, 9), slip: low },
+    ]);
+    // A reading beyond the end of a stretch is judged by no reading of the worn stretch.
+    expect(doubted(0)).toEqual([]);
+  });
+
+  it('of weld names a slip of typing and a low place together; a slip of many readings stays what it is', () => {
+    const sightings = [1, 3, 5].map((z, row) => ({
+      row,
+      instrument: 'radius',
+      theta: 0,
+      z,
+      value: 25,
+    }));
+    const check = { suspect: true, slip: 'two digits swapped', give: 0.1, row: 1 };
+    const told = (one: object, stage: 'after-build-up' | 'as-found', steps: number[] = []) =>
+      asOutside({ ...NOTHING, sightings, checks: [{ ...check, ...one }] } as unknown as Done, {
+        stage,
+        steps,
+      }).checks.map(({ slip, suggested }) => ({ slip, suggested }));
+    const typed = { suggested: '25.5', expected: 25.5 };
+    const low = 'a place that the weld left low';
+    expect(told(typed, 'after-build-up')).toEqual([
+      { slip: `two digits swapped, or ${low}`, suggested: '25.5' },
+    ]);
+    expect(told(typed, 'as-found')).toEqual([{ slip: 'two digits swapped', suggested: '25.5' }]);
+    // It reads larger than the others lead one to expect: that is no low place.
+    const proud = { suggested: '24.5', expected: 24.5 };
+    expect(told(proud, 'after-build-up')[0]!.slip).toBe('two digits swapped');
+    const wall = { suggested: null, expected: 25.5, slip: 'a burr' };
+    expect(told(wall, 'after-build-up')).toEqual([{ slip: low, suggested: null }]);
+    expect(told(wall, 'as-found')).toEqual([{ slip: 'unexplained', suggested: null }]);
+    // Alone between two steps it is not judged by what lies beyond them.
+    expect(told(wall, 'as-found', [2, 4])).toEqual([]);
+    const many = { suggested: null, expected: Number.NaN, slip: 'the clock turned' };
+    expect(told(many, 'after-build-up', [2, 4])[0]!.slip).toBe('the clock turned');
   });
 
   it('follows what is typed: finished size, clearance, allowance, centres, no stretches stated', () => {

@@ -41,6 +41,9 @@ const FIGURES: WayFigures = {
   stock: [0.1, 0.15, 0.2, 0.3, 0.5, 1],
 };
 
+/** The most that the mean draws in with one heat, across. Constructed. */
+const UPSET = 0.25;
+
 /** A drum that is small against the bore. Constructed. */
 const GRINDER = { tool: { rigid: true, radius: 12, width: 20, bite: 0.05 }, slope: 0.02 };
 
@@ -85,7 +88,7 @@ function squeezeOf(surface: WearSurface, goal: number): SqueezeAim | null {
     radius: surface.mean,
     seated: [...surface.grid.z].map(() => true),
     goal,
-    upset: 0.25,
+    upset: UPSET,
   });
   return (
     plan && {
@@ -93,6 +96,7 @@ function squeezeOf(surface: WearSurface, goal: number): SqueezeAim | null {
       rows: plan.rows,
       bent: Math.max(...plan.rows.map(({ bent }) => bent.largest)),
       heats: heatsOf(needOf(plan.most), { least: FIGURES.heatLeast, most: FIGURES.heatMost }),
+      upset: UPSET,
     }
   );
 }
@@ -218,6 +222,37 @@ describe('a true oval, R + a cos 2 theta, target 2 R', () => {
     const ground = (Math.PI / 4) * LENGTH * ((2 * R) ** 2 - (2 * R - under) ** 2);
     expect(off.volume).toBeCloseTo(ground, 6);
     expect([pressFit.least, seated.likely]).toEqual([expect.closeTo(PRESS, 9), 1]);
+  });
+
+  it('squeeze: hot metal that draws in as much as the jaws move keeps the oval, that much smaller; passes for both ends', () => {
+    const { squeeze, passes, target } = by('squeeze');
+    const { drawnIn } = squeeze!;
+    // 2 a and the margin, across, are less than the upset: all of it, and none by bending.
+    const small = A + FIGURES.squeezeUnder / 2;
+    expect(drawnIn.off.greatest).toBeCloseTo(A + small, 9);
+    const planned = (surface: WearSurface) =>
+      course({
+        surface,
+        removal: { deviation: deviationFrom(surface, target / 2, NO_AXIS), sd: surface.sd },
+        places: wallPlaces(surface, SEAT, []),
+        bare: new Uint8Array(surface.mean.length),
+        radius: target / 2,
+        ...GRINDER,
+      }).removals.length;
+    expect(passes).toBe(planned(surfaceOf(round(R - FIGURES.squeezeUnder / 2))));
+    expect(drawnIn.passes).toBe(planned(surfaceOf(sum(round(R - small), lobe(2, A)))));
+    expect(passes).toBeGreaterThan(1);
+    expect(drawnIn.passes).toBeGreaterThan(passes);
+  });
+
+  it('weld: 1 mm of allowance is bored, 0.2 mm is ground in as many passes as the plan takes of it', () => {
+    // Bites of 0.05 down to 0.1, then half each time down to less than 0.0025: 18 and 6.
+    const thick = by('weld');
+    expect([thick.passes, thick.fewest]).toEqual([Number.NaN, 24]);
+    const figures = { ...FIGURES, weldAllowance: 0.2, weldOver: 'seat' } as const;
+    const { passes, fewest } = ways(surfaceOf(sum(round(R), lobe(2, A))), { figures }).by('weld');
+    // 0.05 twice, then half of 0.1 and on: 2 and 6; the wall is round, so that tool and slope hold nothing back.
+    expect([passes, fewest]).toEqual([8, Number.NaN]);
   });
 
   it('a target over its mean size by half of the oval and the margin: bending alone, and only half of it', () => {

@@ -17,7 +17,7 @@ import { WAY_TITLES } from '../../figures/wayNames.ts';
 import { sayZone } from '../../figures/zoneWords.ts';
 import { formatAcross } from '../../job/units.ts';
 import { PageHead } from './PageHead.tsx';
-import { PassGate, PassZones } from './PassText.tsx';
+import { OnTheBench, PassGate, PassZones } from './PassText.tsx';
 import { WayOnPaper } from './WayOnPaper.tsx';
 import type { Worked } from './worked.ts';
 import './passPage.css';
@@ -109,6 +109,7 @@ function PassesOnPaper({ bench, passes }: { readonly bench: Worked; readonly pas
       {next !== undefined && (
         <section>
           <h2>{passTitle(next, done + 1, units)}</h2>
+          <OnTheBench passes={passes} />
           <PassZones pass={next} length={bench.boreSeen.facts.length.mm} units={units} />
           {next.gate.length > 0 && <PassGate pass={next} units={units} />}
         </section>

@@ -1,8 +1,9 @@
 /** How metal is moved or added: squeezing with heat, shims, weld, rim washers. Each folded until it is chosen or wanted. */
 import { type ReactNode, useEffect, useState } from 'react';
 import type { BuildUp as BuildUpFound } from '../../evaluate/buildUp.ts';
+import { answerFor } from '../../store/aside.ts';
 import { useBuildUp, wantBuildUp } from '../../store/buildUp.ts';
-import { passesFor, usePasses } from '../../store/passes.ts';
+import { usePasses } from '../../store/passes.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useShop } from '../../store/useShop.ts';
 import { PrintOn } from '../parts/PrintOn.tsx';
@@ -31,11 +32,9 @@ export default function BuildUp({ bench }: { readonly bench: Worked }) {
   const shop = useShop((state) => state.shop);
   // What the shop has decides about shims and springback.
   useEffect(() => {
-    if (wanted && settled) wantBuildUp({ job, bore: bore.id, survey: survey.id });
-  }, [wanted, settled, job, bore.id, survey.id, shop]);
-  const { of, shown } = useBuildUp();
-  const found =
-    of?.job.id === job.id && of.bore === bore.id && of.survey === survey.id ? shown : null;
+    if (wanted && settled) wantBuildUp({ job, bore, survey });
+  }, [wanted, settled, job, bore, survey, shop]);
+  const found = answerFor(useBuildUp(), bore, survey);
   return (
     <>
       <h3>How it is done</h3>
@@ -62,7 +61,7 @@ interface PaperProps {
 
 function OnPaper({ bench, found, ready }: PaperProps) {
   const state = usePasses();
-  const passes = passesFor(state, bench.bore, bench.survey);
+  const passes = answerFor(state, bench.bore, bench.survey);
   if (!ready || passes === null) return null;
   return (
     <p className="facts">

@@ -1,4 +1,5 @@
 /** Head of a page for the bench: what it is, of which bore, and from which face its clock is seen. */
+import { today } from '../today.ts';
 import type { Worked } from './worked.ts';
 
 interface Props {
@@ -12,8 +13,7 @@ export function PageHead({ bench: { job, bore, surveySeen }, title }: Props) {
     <header>
       <h1>{title}</h1>
       <p>
-        {where.join(' · ')}, from “{surveySeen.name}”{' '}
-        <time>{new Date().toISOString().slice(0, 10)}</time>
+        {where.join(' · ')}, from “{surveySeen.name}” <time>{today()}</time>
       </p>
       <p>
         <b>Clock as seen looking in at face A.</b> Depths from the rim of face A. All figures of the

@@ -1,11 +1,13 @@
 /** One pass: its title always, and once chosen its map, its zones, its gate and its page. */
 import { useMemo } from 'react';
 import type { Pass } from '../../bore/passTypes.ts';
+import type { Passes } from '../../evaluate/passes.ts';
 import { passMap } from '../../figures/passMap.ts';
 import { GATE, gateLines, passAmount, passConditions, passZone } from '../../figures/passWords.ts';
 import { PrintOn } from '../parts/PrintOn.tsx';
 import { Words } from '../parts/Words.tsx';
 import { MapFigure } from './MapFigure.tsx';
+import { PassGiven } from './PassGiven.tsx';
 import { PassPage } from './PassPage.tsx';
 import type { Worked } from './worked.ts';
 
@@ -15,28 +17,30 @@ interface Props {
   readonly number: number;
   readonly chosen: boolean;
   onChoose(): void;
+  /** The plan that it is the next pass of, so that it can be given to the bench; null: it is a later one. */
+  readonly nextOf: Passes | null;
 }
 
-export function PassLine({ bench, pass, number, chosen, onChoose }: Props) {
+export function PassLine({ bench, pass, number, chosen, onChoose, nextOf }: Props) {
   const { units } = bench.job;
   return (
     <li className="pass" data-chosen={chosen}>
       <button type="button" className="pass-title" aria-expanded={chosen} onClick={onChoose}>
         <b>Pass {number}</b> <span>{passAmount(pass, units)}</span>
       </button>
-      {chosen && <Whole bench={bench} pass={pass} number={number} />}
+      {chosen && <Whole {...{ bench, pass, number, nextOf }} />}
     </li>
   );
 }
 
-function Whole({ bench, pass, number }: Pick<Props, 'bench' | 'pass' | 'number'>) {
+function Whole({ bench, pass, number, nextOf }: Omit<Props, 'chosen' | 'onChoose'>) {
   const { job, boreSeen } = bench;
   const { units } = job;
   const length = boreSeen.facts.length.mm;
   return (
     <div className="pass-whole">
       <PassMap bench={bench} pass={pass} />
-      {passConditions(pass).map((text) => (
+      {passConditions(pass, units).map((text) => (
         <p key={text} className="pass-condition">
           <Words text={text} />
         </p>
@@ -68,9 +72,10 @@ function Whole({ bench, pass, number }: Pick<Props, 'bench' | 'pass' | 'number'>
       <p className="facts">
         Print this pass for the bench{' '}
         <PrintOn units={units}>
-          {(paper) => <PassPage bench={bench} pass={pass} number={number} paper={paper} />}
+          {(paper) => <PassPage {...{ bench, pass, number, nextOf, paper }} />}
         </PrintOn>
       </p>
+      {nextOf !== null && <PassGiven bench={bench} passes={nextOf} />}
     </div>
   );
 }

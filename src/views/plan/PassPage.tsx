@@ -2,12 +2,13 @@
 import { useId } from 'react';
 import type { Pass } from '../../bore/passTypes.ts';
 import { FlatMap } from '../../drawings/FlatMap.tsx';
+import type { Passes } from '../../evaluate/passes.ts';
 import { mapFrame } from '../../figures/mapFrame.ts';
 import { PAPERS, type Paper } from '../../figures/paper.ts';
 import { passMap } from '../../figures/passMap.ts';
 import { GRINDING_CAUTIONS, passTitle } from '../../figures/passWords.ts';
 import { PageHead } from './PageHead.tsx';
-import { PassGate, PassZones } from './PassText.tsx';
+import { OnTheBench, PassGate, PassZones } from './PassText.tsx';
 import type { Worked } from './worked.ts';
 import './passPage.css';
 
@@ -15,13 +16,15 @@ interface Props {
   readonly bench: Worked;
   readonly pass: Pass;
   readonly number: number;
+  /** The plan that it is the next pass of; null: it is a later one. */
+  readonly nextOf: Passes | null;
   readonly paper: Paper;
 }
 
 /** Room for the map on the page, px of its own drawing; the page scales it. */
 const MAP = { width: 720, height: 280 } as const;
 
-export function PassPage({ bench, pass, number, paper }: Props) {
+export function PassPage({ bench, pass, number, nextOf, paper }: Props) {
   const { job, boreSeen, surveySeen } = bench;
   const { units } = job;
   const { width, height } = PAPERS[paper];
@@ -30,6 +33,7 @@ export function PassPage({ bench, pass, number, paper }: Props) {
   return (
     <article className="pass-page" style={{ width: `${width}mm`, height: `${height - 1}mm` }}>
       <PageHead bench={bench} title={passTitle(pass, number, units)} />
+      {nextOf !== null && <OnTheBench passes={nextOf} />}
       {map !== null && (
         <FlatMap map={map} frame={mapFrame(map, MAP.width, MAP.height)} theme="sunlight" id={id} />
       )}

@@ -1,11 +1,21 @@
-/** A pass in words, the same on its own sheet and in the plan on paper: zones and what holds it back; its gate. */
+/** A pass in words, the same on its own sheet and in the plan on paper: when it was given to the bench; zones and what holds it back; its gate. */
 import type { Pass } from '../../bore/passTypes.ts';
+import type { Passes } from '../../evaluate/passes.ts';
+import { issuedWords } from '../../figures/issued.ts';
 import { GATE, gateLines, passConditions, passZone } from '../../figures/passWords.ts';
 import type { Units } from '../../job/schema.ts';
 
 interface Props {
   readonly pass: Pass;
   readonly units: Units;
+}
+
+export function OnTheBench({ passes }: { readonly passes: Passes }) {
+  return issuedWords(passes).map((text) => (
+    <p key={text}>
+      <b>{text}</b>
+    </p>
+  ));
 }
 
 export function PassZones({ pass, length, units }: Props & { readonly length: number }) {
@@ -19,7 +29,7 @@ export function PassZones({ pass, length, units }: Props & { readonly length: nu
           </li>
         );
       })}
-      {passConditions(pass).map((text) => (
+      {passConditions(pass, units).map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>

@@ -6,7 +6,8 @@ import { finishWords, GRINDING_CAUTIONS, LATER, leftWords } from '../../figures/
 import { stageChart } from '../../figures/stageChart.ts';
 import { pastWords, workedWords } from '../../figures/workedWords.ts';
 import { withRate } from '../../job/tools.ts';
-import { lookAtPass, passesFor, usePasses, wantPasses } from '../../store/passes.ts';
+import { answerFor } from '../../store/aside.ts';
+import { lookAtPass, usePasses, wantPasses } from '../../store/passes.ts';
 import { shopStore } from '../../store/shop.ts';
 import { useTheme } from '../../store/theme.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
@@ -25,9 +26,9 @@ export default function Passes({ bench }: { readonly bench: Worked }) {
   const shop = useShop((state) => state.shop);
   const state = usePasses();
   useEffect(() => {
-    if (settled) wantPasses({ job, bore, survey, shop });
+    if (settled) wantPasses({ job, bore, survey });
   }, [settled, job, bore, survey, shop]);
-  const found = passesFor(state, bore, survey);
+  const found = answerFor(state, bore, survey);
   usePastNotice(bench, found?.past ?? null);
   return (
     <section className="passes" aria-labelledby="passes-head">
@@ -110,6 +111,7 @@ function List({ bench, passes, chosen }: PartProps & { readonly chosen: number }
           number={passes.done + at + 1}
           chosen={at === shown}
           onChoose={() => lookAtPass(at)}
+          nextOf={at === 0 ? passes : null}
         />
       ))}
     </ol>

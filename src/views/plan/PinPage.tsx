@@ -6,6 +6,7 @@ import { PAPERS, type Paper } from '../../figures/paper.ts';
 import { pinMap } from '../../figures/pinMap.ts';
 import { pinWordGroups } from '../../figures/pinWords.ts';
 import { guardList, pinAdvised, TURNING_CAUTIONS } from '../../figures/pinWork.ts';
+import { today } from '../today.ts';
 import { LandTable } from './PinTables.tsx';
 import type { Worked } from './worked.ts';
 import './passPage.css';
@@ -28,8 +29,7 @@ export function PinPage({ bench, plan, paper }: Props) {
       <header>
         <h1>{bore.name}</h1>
         <p>
-          {where.join(' · ')}, from “{surveySeen.name}”{' '}
-          <time>{new Date().toISOString().slice(0, 10)}</time>
+          {where.join(' · ')}, from “{surveySeen.name}” <time>{today()}</time>
         </p>
         <p>
           <b>Clock as seen looking at face A.</b> Depths from face A. Figures of the map are per

@@ -1,15 +1,14 @@
 /** Plan of a pin or shaft: size, what is short where it runs, weld and turning, its other ways, and what to guard. */
-import { useEffect, useId, useMemo, useRef } from 'react';
+import { useId, useMemo, useRef } from 'react';
 import { PinMap } from '../../drawings/PinMap.tsx';
 import type { PinPlan } from '../../evaluate/pinTypes.ts';
-import { pinMap } from '../../figures/pinMap.ts';
+import { PIN_MAP_WORDS, pinMap } from '../../figures/pinMap.ts';
 import { pinWordGroups } from '../../figures/pinWords.ts';
 import { pinAdvised } from '../../figures/pinWork.ts';
 import type { Bench } from '../../store/bench.ts';
-import { usePinPlan, wantPinPlan } from '../../store/pinPlan.ts';
+import { usePage } from '../../store/page.ts';
 import { useTheme } from '../../store/theme.ts';
-import { useEvaluation } from '../../store/useEvaluation.ts';
-import { useShop } from '../../store/useShop.ts';
+import { usePlanOfPin } from '../../store/usePlanOfPin.ts';
 import { PrintOn } from '../parts/PrintOn.tsx';
 import { useSize } from '../useSize.ts';
 import { PinFields } from './PinFields.tsx';
@@ -25,20 +24,14 @@ import './buildUp.css';
 import './pin.css';
 
 export default function PinPart({ bench }: { readonly bench: Bench }) {
-  const { job, bore, survey, boreSeen, surveySeen } = bench;
-  const settled = useEvaluation((state) => state.settled && state.of === job);
-  const shop = useShop((state) => state.shop);
-  useEffect(() => {
-    if (settled) wantPinPlan({ job, bore: bore.id, survey: survey.id });
-  }, [settled, job, bore.id, survey.id, shop]);
-  const { of, shown } = usePinPlan();
-  const mine = of?.job.id === job.id && of.bore === bore.id && of.survey === survey.id;
+  const { boreSeen, surveySeen } = bench;
+  const plan = usePlanOfPin(bench);
   if (boreSeen === null || surveySeen === null) return <p className="soft">Working it out…</p>;
   if (surveySeen.surface === null) {
     return <p className="soft">The plan follows the first readings that can be used.</p>;
   }
-  if (!mine || shown === null) return <p className="soft">Working it out…</p>;
-  return <Planned bench={{ ...bench, boreSeen, surveySeen }} plan={shown} />;
+  if (plan === null) return <p className="soft">Working it out…</p>;
+  return <Planned bench={{ ...bench, boreSeen, surveySeen }} plan={plan} />;
 }
 
 interface Props {
@@ -49,12 +42,14 @@ interface Props {
 function Planned({ bench, plan }: Props) {
   const { units } = bench.job;
   const advised = pinAdvised(plan, units);
+  // The drawing's room shows the same map while it is in sight.
+  const alone = usePage((page) => page.drawingHidden);
   return (
     <div className="pin-plan">
       <PinFields bench={bench} plan={plan} />
       <PinLands bench={bench} />
       {advised !== null && <p className="way-advice">{advised}</p>}
-      <MapFigure bench={bench} plan={plan} />
+      {alone && <MapFigure bench={bench} plan={plan} />}
       <PinTables plan={plan} units={units} />
       {pinWordGroups(plan, units).map(({ head, lines }) => (
         <section key={head}>
@@ -93,9 +88,7 @@ function MapFigure({ bench: { boreSeen, surveySeen, job }, plan }: Props) {
         <PinMap map={map} theme={theme} width={Math.floor(width)} height={height} id={id} />
       )}
       <figcaption className="soft">
-        The outside of the pin rolled out as seen from outside, lying with face A at the left; the
-        clock runs down from 12 to 12. Per side against the finished size: plus (teal) is short,
-        minus (copper) is to come off. Hatched is unsure; broken lines are the ends of what runs.
+        {PIN_MAP_WORDS}
         {map?.assumed != null && ` Assumed: ${map.assumed}.`}
       </figcaption>
     </figure>

@@ -16,8 +16,9 @@ import {
 } from '../../drawings/TradeOffChart.tsx';
 import { type TradeOffFigure, tradeOffFigure } from '../../figures/tradeOff.ts';
 import { formatAcross, inUnits, lengthMm, MM_PER_INCH } from '../../job/units.ts';
+import { answerFor } from '../../store/aside.ts';
 import { useTheme } from '../../store/theme.ts';
-import { isOf, useTradeOff, wantTradeOff } from '../../store/tradeOff.ts';
+import { useTradeOff, wantTradeOff } from '../../store/tradeOff.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useSize } from '../useSize.ts';
 import { SizesTable } from './SizesTable.tsx';
@@ -38,14 +39,13 @@ const StillTable = memo(SizesTable);
 export default function TradeOff({ bench, onChoose }: Props) {
   const { job, bore, survey, surveySeen } = bench;
   const settled = useEvaluation((state) => state.settled && state.of === job);
-  const { of, shown } = useTradeOff();
+  const sizes = answerFor(useTradeOff(), bore, survey);
   useEffect(() => {
     if (settled) wantTradeOff({ job, bore, survey });
   }, [settled, job, bore, survey]);
   const theme = useTheme((state) => state.shown);
   const root = useRef<HTMLDivElement>(null);
   const { width } = useSize(root);
-  const sizes = isOf(of, { job, bore, survey }) ? shown : null;
   const figure = useMemo(() => sizes && tradeOffFigure(sizes, job.units), [sizes, job.units]);
   const frame = useMemo(
     () => (figure === null || !(width > 0) ? null : tradeOffFrame(figure, width, theme)),

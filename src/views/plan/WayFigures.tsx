@@ -12,7 +12,7 @@ import type { Worked } from './worked.ts';
 
 interface Props {
   readonly bench: Worked;
-  readonly ways: NonNullable<ReturnType<typeof useWays.getState>['found']>;
+  readonly ways: NonNullable<ReturnType<typeof useWays.getState>['shown']>;
 }
 
 export function WayFigures({ bench, ways }: Props) {

@@ -4,19 +4,19 @@ import { isShare, ruleFigure } from '../../figures/wayWords.ts';
 import { setDecision, setWayFigure, setWayShare } from '../../job/edits.ts';
 import { readPercent, usualWayFigure, usualWayShare } from '../../job/wayFigures.ts';
 import { useJob } from '../../store/useJob.ts';
-import type { useWays, waysOf } from '../../store/ways.ts';
+import type { useWays } from '../../store/ways.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { Worked } from './worked.ts';
 
-type Ways = NonNullable<ReturnType<typeof waysOf>>;
+type Ways = NonNullable<ReturnType<typeof useWays.getState>['shown']>;
 type Check = Ways['advice']['checks'][number];
 
 interface Props {
   readonly bench: Worked;
-  readonly ways: NonNullable<ReturnType<typeof useWays.getState>['found']>;
+  readonly ways: Ways;
 }
 
 const CRACKS = [

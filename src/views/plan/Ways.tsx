@@ -2,9 +2,10 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { absentWords, type WayRow, wayRows } from '../../figures/wayTable.ts';
 import { adviceWords } from '../../figures/wayWords.ts';
+import { answerFor } from '../../store/aside.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useShop } from '../../store/useShop.ts';
-import { takeWay, useWays, wantWays, waysOf } from '../../store/ways.ts';
+import { takeWay, useWays, wantWays } from '../../store/ways.ts';
 import { Words } from '../parts/Words.tsx';
 import { useSize } from '../useSize.ts';
 import { ToolsAtHand } from './ToolsAtHand.tsx';
@@ -29,7 +30,7 @@ export default function Ways({ bench }: { readonly bench: Worked }) {
     // What is at hand is part of the question.
     if (settled && shop !== undefined) wantWays({ job, bore, survey });
   }, [settled, job, bore, survey, shop]);
-  const ways = waysOf(state, bench);
+  const ways = answerFor(state, bore, survey);
   const rows = useMemo(() => ways && wayRows(ways, job.units), [ways, job.units]);
   const root = useRef<HTMLDivElement>(null);
   const { width } = useSize(root);

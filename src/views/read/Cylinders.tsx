@@ -2,7 +2,8 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Plugs } from '../../bore/types.ts';
 import { cylinderHead, cylinderRows, cylinderWords } from '../../figures/plugWords.ts';
-import { cylindersFor, useCylinders, wantCylinders } from '../../store/cylinders.ts';
+import { answerFor } from '../../store/aside.ts';
+import { useCylinders, wantCylinders } from '../../store/cylinders.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useRested } from '../../store/useRested.ts';
 import { TableRoom } from '../parts/TableRoom.tsx';
@@ -19,7 +20,7 @@ export default function Cylinders({ bench, plugs }: CylindersProps) {
   const { units } = bench.job;
   const root = useRef<HTMLDivElement>(null);
   useAsked(bench, root);
-  const gives = cylindersFor(useCylinders(), bench.bore, bench.survey);
+  const gives = answerFor(useCylinders(), bench.bore, bench.survey);
   const seen = bench.surveySeen.surface?.seenLobes ?? [];
   return (
     <div className="cylinders" ref={root}>
@@ -75,6 +76,6 @@ function useAsked(bench: Worked, root: { readonly current: Element | null }): vo
     return () => watch.disconnect();
   }, [root]);
   useEffect(() => {
-    if (settled && inSight) wantCylinders({ job, bore: bore.id, survey: survey.id });
+    if (settled && inSight) wantCylinders({ job, bore, survey });
   }, [settled, inSight, job, bore, survey]);
 }

@@ -11,7 +11,8 @@ import { laidStrokes, readingNear, type Touched } from '../../figures/overlaid.t
 import type { PieceFigure } from '../../figures/piece.ts';
 import type { Units } from '../../figures/steps.ts';
 import type { Stroke } from '../../figures/strokes.ts';
-import { passesFor, usePasses } from '../../store/passes.ts';
+import { answerFor } from '../../store/aside.ts';
+import { usePasses } from '../../store/passes.ts';
 import { useSession } from '../../store/session.ts';
 import { useCursor } from '../../store/useCursor.ts';
 import { useTable } from '../../store/useTable.ts';
@@ -45,7 +46,7 @@ export function useOverlaid({ bore, survey, units, piece: whole }: Of): Overlaid
     return { ...whole, shape: wallWith(whole.shape, told === 'new' ? 'nothing' : 'low') };
   }, [whole, told]);
   const pass = usePasses(
-    (state) => passesFor(state, bore, survey)?.plan.passes[state.pass]?.removal ?? null,
+    (state) => answerFor(state, bore, survey)?.plan.passes[state.pass]?.removal ?? null,
   );
   const layers = useMemo(() => layersOf(survey, cut, pass), [survey, cut, pass]);
   const circles = useMemo(

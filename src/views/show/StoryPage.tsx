@@ -6,6 +6,7 @@ import { mapFrame } from '../../figures/mapFrame.ts';
 import { PAPERS, type Paper } from '../../figures/paper.ts';
 import { STORY_CAUTION, type Story } from '../../figures/story.ts';
 import type { Worked } from '../plan/worked.ts';
+import { today } from '../today.ts';
 import { Picture, PictureKey } from './Picture.tsx';
 import { Said } from './Said.tsx';
 import './storyPage.css';
@@ -25,7 +26,7 @@ export function StoryPage({ bench, story, paper }: StoryPageProps) {
       <header className="page-head">
         <h1 className="page-title">{job.title}</h1>
         <p className="page-where">
-          {where.join(' · ')} <time>{new Date().toISOString().slice(0, 10)}</time>
+          {where.join(' · ')} <time>{today()}</time>
         </p>
       </header>
       <ol className="page-steps">
