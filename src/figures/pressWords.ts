@@ -72,7 +72,7 @@ function alarms(part: PressPart, text: Written, units: Units): string[] {
 /** As if the whole seat were as tight as its tightest place. */
 function beyondLines({ yields, boss, bushing }: PressPart, most: PressCase, units: Units) {
   const says = (which: 'boss' | 'bushing', brittle: boolean) =>
-    `At its tightest place the press fit is more than the ${which} bears: from ${formatAcross(yields[which], units)} on it ${brittle ? 'may crack' : 'stretches for good instead of holding tighter'}. Take a smaller press fit.`;
+    `At its tightest place the press fit is more than the ${which} bears: from ${formatAcross(yields[which], units)} on it ${brittle ? 'may crack' : 'gives for good instead of holding tighter'}. Take a smaller press fit.`;
   return [
     ...(most.bossLoad.share >= 1 ? [says('boss', boss.brittle)] : []),
     ...(most.bushingLoad.share >= 1 ? [says('bushing', bushing.brittle)] : []),
