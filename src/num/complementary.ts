@@ -15,6 +15,7 @@ const ROUNDING = 1e-13;
 
 export class Complementary {
   readonly count: number;
+  private readonly byWaves: Float64Array;
   private readonly soft: Circulant;
   private readonly stiff: Circulant;
   /** What h would make of p, did all touch. */
@@ -32,6 +33,7 @@ export class Complementary {
    */
   constructor(byWaves: Float64Array, count: number) {
     this.count = count;
+    this.byWaves = byWaves;
     this.soft = circulant(byWaves, count);
     this.stiff = circulant(
       byWaves.map((one) => 1 / one),
@@ -80,17 +82,8 @@ export class Complementary {
    * @param h a cosine or sine of n waves
    */
   wave(h: Float64Array, n: number, p: Float64Array, g: Float64Array): void {
-    const stiff = this.stiffness(n);
-    for (let i = 0; i < this.count; i++) this.pressed[i] = stiff * h[i]!;
+    for (let i = 0; i < this.count; i++) this.pressed[i] = h[i]! / this.byWaves[n]!;
     this.give(h, this.pressed, p, g);
-  }
-
-  private stiffness(n: number): number {
-    let sum = 0;
-    for (let k = 0; k < this.count; k++) {
-      sum += this.stiff.twice[k]! * Math.cos((2 * Math.PI * n * k) / this.count);
-    }
-    return sum;
   }
 
   private hold(touch: Uint8Array): boolean {
