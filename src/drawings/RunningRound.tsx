@@ -13,8 +13,10 @@ interface Props {
 const WIDTH = 340;
 const HEIGHT = 290;
 const PIN = 62;
-/** Where the figures stand, from the middle. */
-const FIGURES = 126;
+/** Where the figures begin, from the middle: outside of the bushing. */
+const FIGURES = 109;
+/** Nearer to 12 or 6 than this (its sine), a figure stands above or below the ring, else beside it. */
+const BESIDE = 0.3;
 
 export function RunningRound({ round: drawn, theme, units }: Props) {
   const { ink, boss, ground, copperText } = paletteOf(theme);
@@ -44,19 +46,23 @@ export function RunningRound({ round: drawn, theme, units }: Props) {
         />
         <circle r={PIN} fill={ground} fillOpacity={0.6} stroke={ink} strokeWidth={2} />
         <path d={`M-8 0h16M0 -8v16`} stroke={ink} strokeWidth={1} />
-        {drawn.hours.map(({ theta, text, tight }, i) => (
-          <text
-            key={theta}
-            x={round(FIGURES * Math.sin(theta))}
-            y={round(-FIGURES * Math.cos(theta) + size / 3)}
-            textAnchor="middle"
-            fill={tight ? copperText : ink}
-            fontWeight={tight ? 700 : 400}
-            textDecoration={tight ? 'underline' : undefined}
-          >
-            {i % 3 === 0 ? `${i === 0 ? 12 : i}: ${text}` : text}
-          </text>
-        ))}
+        {drawn.hours.map(({ theta, text, tight }, i) => {
+          const [sine, cosine] = [Math.sin(theta), Math.cos(theta)];
+          const beside = Math.abs(sine) > BESIDE;
+          return (
+            <text
+              key={theta}
+              x={round(FIGURES * sine)}
+              y={round(-(FIGURES + (beside ? 0 : size / 2)) * cosine + size / 3)}
+              textAnchor={beside ? (sine > 0 ? 'start' : 'end') : 'middle'}
+              fill={tight ? copperText : ink}
+              fontWeight={tight ? 700 : 400}
+              textDecoration={tight ? 'underline' : undefined}
+            >
+              {i % 3 === 0 ? `${i === 0 ? 12 : i}: ${text}` : text}
+            </text>
+          );
+        })}
       </g>
     </svg>
   );
