@@ -1,5 +1,5 @@
 /** Where a bushing presses in its bore: the darker the harder, hatched where it does not touch. */
-import { grownBy, paletteOf, type Theme } from '../figures/colour.ts';
+import { paletteOf, type Theme } from '../figures/colour.ts';
 import { type PressureMap as Drawn, PRESSURE_STEPS } from '../figures/pressureMap.ts';
 import { HatchPattern } from './Hatch.tsx';
 import { LETTERS, round, WORDS } from './ink.ts';
@@ -20,15 +20,16 @@ const HIGH = 130;
 /** Room for the key below. */
 const KEY = 56;
 const LEAST = 120;
+/** Of the whole picture, however wide. */
+export const PRESSURE_MAP_HEIGHT = TOP + HIGH + KEY;
 
 /** Darkness of the ink, by step. */
 const SHADE = [0, 0.1, 0.28, 0.5, 0.76] as const;
 
 export function PressureMap({ map, theme, width, id, label }: Props) {
   const palette = paletteOf(theme);
-  const grown = grownBy(theme);
   const wide = Math.max(LEAST, width - LEFT - RIGHT);
-  const height = TOP + HIGH + KEY;
+  const height = PRESSURE_MAP_HEIGHT;
   const hatch = `${id}-untouched`;
   return (
     <svg
@@ -39,7 +40,7 @@ export function PressureMap({ map, theme, width, id, label }: Props) {
       role="img"
       aria-label={label}
       fontFamily={LETTERS}
-      fontSize={12 * grown}
+      fontSize={12}
     >
       <defs>
         <HatchPattern id={hatch} palette={palette} />
@@ -124,7 +125,7 @@ interface KeyProps {
 function Key({ map, theme, wide, hatch }: KeyProps) {
   const { ink, ground, frame, inkSoft } = paletteOf(theme);
   const each = wide / (PRESSURE_STEPS + 1);
-  const words = ['no touch', ...map.steps.map((text) => `to ${text}`)];
+  const words = ['none', ...map.steps.map((text) => `to ${text}`)];
   return (
     <g transform={`translate(0 ${HIGH + 10})`} fontFamily={WORDS}>
       {words.map((text, step) => (
@@ -136,7 +137,7 @@ function Key({ map, theme, wide, hatch }: KeyProps) {
             fill={step === 0 ? `url(#${hatch})` : ink}
             fillOpacity={step === 0 ? 1 : SHADE[step]}
           />
-          <text x={2} y={28} fontSize={11 * grownBy(theme)} fill={inkSoft}>
+          <text x={2} y={28} fontSize={11} fill={inkSoft}>
             {text}
           </text>
         </g>

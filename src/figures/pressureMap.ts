@@ -6,7 +6,7 @@ import type { RoundFit } from '../evaluate/fit/round.ts';
 import type { Seated } from '../evaluate/fit/seated.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
-import { pressureText } from './loads.ts';
+import { pressureBare } from './loads.ts';
 
 /** Shares of the whole width and height, 0 to 1. */
 export interface Patch {
@@ -20,7 +20,7 @@ export interface Patch {
 
 export interface PressureMap {
   readonly patches: readonly Patch[];
-  /** Upper end of each step in words, from the first. */
+  /** Upper end of each step, without the unit, from the first. */
   readonly steps: readonly string[];
   readonly depths: readonly { readonly y: number; readonly text: string }[];
   readonly hours: readonly { readonly x: number; readonly text: string }[];
@@ -66,7 +66,7 @@ export function pressureMap(
   return {
     patches,
     steps: Array.from({ length: PRESSURE_STEPS }, (_, i) =>
-      pressureText((most * (i + 1)) / PRESSURE_STEPS, units),
+      pressureBare((most * (i + 1)) / PRESSURE_STEPS, units),
     ),
     depths: [top, bottom].map((at, y) => ({ y, text: formatDepth(at, units) })),
     hours: [6, 9, 12, 3, 6].map((hour, i) => ({ x: i / 4, text: String(hour) })),

@@ -1,10 +1,12 @@
 /** Where the bushing presses in the bore as it is, and what shape its own bore takes. */
 import { useId, useMemo, useRef } from 'react';
-import { PressureMap } from '../../drawings/PressureMap.tsx';
+import { PRESSURE_MAP_HEIGHT, PressureMap } from '../../drawings/PressureMap.tsx';
 import type { RoundFit } from '../../evaluate/fit/round.ts';
+import { pressureUnit } from '../../figures/loads.ts';
 import { pressureMap } from '../../figures/pressureMap.ts';
 import { ROUND_TAKEN, roundWords } from '../../figures/roundWords.ts';
 import { useTheme } from '../../store/theme.ts';
+import { Grown } from '../parts/Grown.tsx';
 import { Said } from '../plan/Said.tsx';
 import { useSize } from '../useSize.ts';
 import type { FitProps } from './fitProps.ts';
@@ -39,19 +41,23 @@ function Pressed({ wall, fit, units, said }: PressedProps) {
   const id = useId();
   const map = useMemo(() => pressureMap(wall, fit, units), [wall, fit, units]);
   return (
-    <figure ref={root} style={{ minHeight: 208 }}>
+    <figure ref={root} style={{ minHeight: PRESSURE_MAP_HEIGHT }}>
       {width > 0 && (
-        <PressureMap
-          map={map}
-          theme={theme}
-          width={width}
-          id={id}
-          label={`Where the bushing presses, rolled out, 12 o’clock in the middle. ${said}`}
-        />
+        <Grown theme={theme} width={width} height={PRESSURE_MAP_HEIGHT}>
+          {(w) => (
+            <PressureMap
+              map={map}
+              theme={theme}
+              width={w}
+              id={id}
+              label={`Where the bushing presses, rolled out, 12 o’clock in the middle. ${said}`}
+            />
+          )}
+        </Grown>
       )}
       <figcaption className="soft">
         The wall rolled out as seen from inside, rim on top, clock seen from face A: the darker, the
-        harder it presses; hatched, it does not touch. Dot: hardest.
+        harder it presses ({pressureUnit(units)}); hatched, it does not touch. Dot: hardest.
         {map.widest && ' Ring: widest gap.'}
       </figcaption>
     </figure>
