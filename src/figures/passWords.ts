@@ -63,7 +63,7 @@ function betweenWords(between: Pass['between'], units: Units): string {
     depths.length === 0
       ? ''
       : `, and round at ${depths.join(', ')} deep, half-way between the depths that were read`;
-  return `Before it, feel with a fingertip all over where it takes metal, between your marks too${round}: machine at rest, burrs gone, wall clean. A plug with thin marking blue shows it as well. A hollow there is in no map, and this pass would cut it deeper: read it where it is deepest, and enter that first.`;
+  return `Before this pass, machine at rest, burrs gone and wall clean, feel with a fingertip all over where it takes metal, between your marks too${round}. A hollow there is in no map, and would be cut deeper: read it where it is deepest, and enter that first.`;
 }
 
 /** Of the passes after the first. */

@@ -97,9 +97,9 @@ describe('the gate', () => {
     const words = (...between: ReturnType<typeof at>[]) =>
       passConditions({ ...pass, between }, 'mm')[0];
     expect(words(at(5, 'clock'), at(12.5, 'depth'), at(12.5, 'depth'), at(20, 'depth'))).toMatch(
-      /between your marks too, and round at 12\.50? mm, 20\.?0* mm deep, half-way between the depths that were read: /,
+      /between your marks too, and round at 12\.50? mm, 20\.?0* mm deep, half-way between the depths that were read\. A hollow/,
     );
-    expect(words(at(5, 'clock'))).toMatch(/between your marks too: machine at rest/);
+    expect(words(at(5, 'clock'))).toMatch(/^Before this pass, .* between your marks too\. A hollow/);
     expect(passConditions({ ...pass, between: [] }, 'mm')).toEqual([]);
   });
 

@@ -31,7 +31,8 @@ export function PassPage({ bench, pass, number, nextOf, paper }: Props) {
   const id = useId();
   const map = passMap(surveySeen, boreSeen.facts, pass, units);
   return (
-    <article className="pass-page" style={{ width: `${width}mm`, height: `${height - 1}mm` }}>
+    // One sheet; a pass of many zones runs on to the next rather than losing its foot.
+    <article className="pass-page" style={{ width: `${width}mm`, minHeight: `${height - 1}mm` }}>
       <PageHead bench={bench} title={passTitle(pass, number, units)} />
       {nextOf !== null && <OnTheBench passes={nextOf} />}
       {map !== null && (
