@@ -2,6 +2,7 @@
 import { useId, useMemo, useRef } from 'react';
 import { PRESSURE_MAP_HEIGHT, PressureMap } from '../../drawings/PressureMap.tsx';
 import type { RoundFit } from '../../evaluate/fit/round.ts';
+import { grownBy } from '../../figures/colour.ts';
 import { pressureUnit } from '../../figures/loads.ts';
 import { pressureMap } from '../../figures/pressureMap.ts';
 import { ROUND_TAKEN, roundWords } from '../../figures/roundWords.ts';
@@ -43,7 +44,7 @@ function Pressed({ wall, fit, units, said }: PressedProps) {
   return (
     <figure ref={root} style={{ minHeight: PRESSURE_MAP_HEIGHT }}>
       {width > 0 && (
-        <Grown theme={theme} width={width} height={PRESSURE_MAP_HEIGHT}>
+        <Grown theme={theme} width={width} height={PRESSURE_MAP_HEIGHT * grownBy(theme)}>
           {(w) => (
             <PressureMap
               map={map}
