@@ -38,7 +38,7 @@ const CURVES: Readonly<Record<Family, Curve>> = {
 };
 
 /** °C: the curves say nothing outside. The coldest bath in use boils at −195.8 °C. */
-export const COLDEST = -200;
+const COLDEST = -200;
 export const HOTTEST = 600;
 const ROOM = 20;
 const KELVIN = 273.15;

@@ -51,7 +51,7 @@ const ROUGH = 5e-3;
  * Air conducts, W/(m K), at a temperature in °C: 0.0241 at 0 and 0.0386 at 200, straight between (tables of air in any
  * textbook of heat transfer, from memory).
  */
-export function airConducts(celsius: number): number {
+function airConducts(celsius: number): number {
   return 0.0241 + 7.25e-5 * celsius;
 }
 

@@ -64,7 +64,7 @@ export function timeSaid(seconds: number): string {
   return `${Math.round(seconds / 3600)} hours`;
 }
 
-function saysWords(clock: Clock, { facts, cooling }: Heat): string[] {
+function saysWords(clock: Clock, { facts }: Heat): string[] {
   const { usual, soonest, latest, needs, contact } = clock;
   const sure = soonest.seconds;
   const says = [
@@ -80,7 +80,7 @@ function saysWords(clock: Clock, { facts, cooling }: Heat): string[] {
       facts.contact > 0 ? '' : ' at first, through the air that lies between them'
     } (${Math.round(contact.least)} to ${Math.round(contact.most)}); the boss is known within 10 °C (18 °F), the bushing within 5 °C (9 °F), and the wall as it was measured. Counted as if all of it were in at once, and as a plain ring: heavier metal around keeps the boss warm longer.`,
   ];
-  if (cooling.bushing.biot > 0.1 || cooling.boss.biot > 0.1) {
+  if (clock.lags) {
     says.push(
       'On the way through the air the inside lags behind the skin here: the skin’s temperature falls faster than told.',
     );

@@ -1,6 +1,6 @@
 /** The seconds that are left once a cold bushing and a warm boss touch, what helps, and what to do when it stops. */
 
-import { after } from '../../assembly/cooling.ts';
+import { after, ONE_PIECE } from '../../assembly/cooling.ts';
 import { type Recovery, recoveryOf } from '../../assembly/recovery.ts';
 import { BATHS } from '../../assembly/slip.ts';
 import {
@@ -30,6 +30,8 @@ export interface Clock {
   /** Seconds from touching to home, with what it takes to find the depth. */
   readonly needs: number;
   readonly helps: readonly Help[];
+  /** In air the inside of one of them lags behind its skin: their temperatures at touching are told too simply. */
+  readonly lags: boolean;
   /** W/(m² K) between the two when they touch: as counted, least, most. */
   readonly contact: { readonly usual: number; readonly least: number; readonly most: number };
   /** What a brief flame frees when all is cold; °C of that cold. */
@@ -68,6 +70,7 @@ export function clockOf(heat: Heat, seated: Seated): Clock | null {
     soonest: edge(-1, stated === null ? 'resting' : stated * CONTACT_GIVE),
     latest: edge(1, stated === null ? 'centred' : stated / CONTACT_GIVE),
     needs: facts.slide.value + (facts.stop === 'eye' ? facts.find.value : 0),
+    lags: Math.max(heat.cooling.boss.biot, heat.cooling.bushing.biot) > ONE_PIECE,
     helps: helpsOf(heat, meeting, usual.seconds),
     contact: contactOf(meeting, stated, chosen.least),
     ...recovered(heat, seated, meeting),
