@@ -8,6 +8,7 @@ import {
   setBushingOutside,
   setDimension,
   setLoad,
+  setPinDiameter,
   setPlace,
   setPlanFace,
   setSurveyText,
@@ -37,6 +38,10 @@ export function orchardLiftClevis(): Job {
   job = setDimension(job, 'f1', 'bossOutside', mm('75'));
   job = setPlace(job, 'f1', 'station', mm('0'));
   job = setLoad(job, 'f1', '5');
+  job = setBushing(job, 'f1', 'b1', 'inside', mm('38.20'));
+  job = setBushing(job, 'f1', 'b1', 'length', mm('25'));
+  job = setPinDiameter(job, 'f1', 0, mm('37.98'));
+  job = setPinDiameter(job, 'f1', 1, mm('37.96'));
   const leftEar = wear.wornBore(22.49, [
     wear.crescent(22.49, 0.11, 0.02, 5 * HOUR, wear.between(1, 0.6, 25)),
   ]);
@@ -73,6 +78,7 @@ function rightEar(start: Job): Job {
     job = setBushingOutside(job, 'f2', id, 0, mm(outside));
     job = setBushing(job, 'f2', id, 'from', mm('0'));
     job = setBushing(job, 'f2', id, 'to', mm('30'));
+    job = setBushing(job, 'f2', id, 'inside', mm('38.20'));
     job = setBushing(job, 'f2', id, 'length', mm('30'));
   }
   const bore = wear.wornBore(22.49, [

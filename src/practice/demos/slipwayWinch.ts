@@ -11,6 +11,7 @@ import {
   setLoad,
   setPinDiameter,
   setSafety,
+  setSidePlace,
   setSurveyText,
   setWornSide,
 } from '../../job/edits.ts';
@@ -95,6 +96,11 @@ function parts(): Job {
   ['1.4995', '1.4993', '1.4996'].forEach((text, place) => {
     job = setPinDiameter(job, 'f1', place, inch(text));
   });
+  // Between the cheeks of the winch, and over the faces of the arm.
+  ['2.795', '2.792'].forEach((text, place) => {
+    job = setSidePlace(job, 'f1', 'between', place, inch(text));
+  });
+  job = setSidePlace(job, 'f1', 'width', 0, inch('2.745'));
   const hole = { from: inch('1.25'), to: inch('1.45'), clock: '10:30', width: inch('0.2') };
   job = addKeepout(job, 'f1', { kind: 'grease-hole', face: 'A', ...hole });
   job = addKeepout(job, 'f1', { kind: 'chamfer', face: 'A', from: inch('0'), to: inch('1/16') });
