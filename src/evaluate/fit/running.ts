@@ -165,7 +165,7 @@ function verdictOf(
   { least, most, worn }: RunningFacts,
 ): Installed['verdict'] {
   if (!(tightest > 0)) return 'stuck';
-  if (tightest < least.mm) return 'tight';
+  if (tightest < least.mm - 2 * NOTHING) return 'tight';
   if (loosest > worn.mm) return 'worn';
   return loosest > most.mm ? 'wide' : 'good';
 }
@@ -175,8 +175,8 @@ const HOURS = Array.from({ length: 12 }, (_, hour) => (hour * Math.PI) / 6);
 /** Half of what lies between two hours. */
 const HALF_HOUR = Math.PI / 12;
 
-/** Per side, mm: nobody hones less. 0.00002 in. */
-const NOTHING = 0.0005;
+/** Per side, mm: nobody hones less, nor writes it. 0.00005 in. */
+const NOTHING = 0.00127;
 
 /**
  * By clock hour, half an hour to either side: how freely a pin runs, and what must come off for a larger one.
