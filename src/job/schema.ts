@@ -279,7 +279,8 @@ export const Issued = v.strictObject({
   theta: v.array(Finite),
   z: v.array(Finite),
   removal: v.array(v.array(Finite)),
-  words: v.array(text(400)),
+  /** Zones, and what holds it back: places to feel first may be many. */
+  words: v.array(text(4000)),
   tool: v.optional(v.strictObject({ radius: Finite, width: Finite, bite: Finite })),
 });
 export type Issued = v.InferOutput<typeof Issued>;

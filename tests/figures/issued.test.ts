@@ -59,6 +59,28 @@ describe('a pass given to the bench', () => {
     expect(issued.words.length).toBeGreaterThan(0);
   });
 
+  it('may name as many places to be felt first as a long bore has: the saved job is opened again', () => {
+    const [pass] = looked(job, 0).passes.plan.passes;
+    const between = Array.from(
+      { length: 60 },
+      (_, i) => ({ theta: 0, z: 10 + i, halfway: 'depth', takes: 0.05 }) as const,
+    );
+    const { bore, survey, passes } = looked(job, 0);
+    const many = issuedOf({
+      pass: { ...pass!, between },
+      tool: passes.plan.tool,
+      number: 1,
+      survey,
+      surface: survey.surface!,
+      target: survey.target!,
+      length: bore.facts.length.mm,
+      units: job.units,
+      when: '2026-11-28',
+    });
+    expect(Math.max(...many.words.map((text) => text.length))).toBeGreaterThan(400);
+    expect(openJob(saveJob(issuePass(job, feature!.id, many)), 'saved').ok).toBe(true);
+  });
+
   it('asks for what the plan asks, to a hundredth of a micrometre, and for nothing where nothing is ground', () => {
     const asked = looked(job, 0).passes.plan.passes[0]!.removal;
     const faults = issued.removal
