@@ -99,7 +99,9 @@ describe('the gate', () => {
     expect(words(at(5, 'clock'), at(12.5, 'depth'), at(12.5, 'depth'), at(20, 'depth'))).toMatch(
       /between your marks too, and round at 12\.50? mm, 20\.?0* mm deep, half-way between the depths that were read\. A hollow/,
     );
-    expect(words(at(5, 'clock'))).toMatch(/^Before this pass, .* between your marks too\. A hollow/);
+    expect(words(at(5, 'clock'))).toMatch(
+      /^Before this pass, .* between your marks too\. A hollow/,
+    );
     expect(passConditions({ ...pass, between: [] }, 'mm')).toEqual([]);
   });
 
