@@ -112,7 +112,7 @@ function passesOf(
     const fewest = fewestPasses(matter);
     return fewest > BY_HAND
       ? { passes: none, stays: none, fewest }
-      : { passes: course(everySecond(matter)).removals.length, stays: none, fewest: none };
+      : { passes: course(everyFourth(matter)).removals.length, stays: none, fewest: none };
   }
   const done = course({ ...matter, ...standing });
   return {
@@ -123,15 +123,15 @@ function passesOf(
 }
 
 /**
- * The same wall at every second place round the clock, at all depths: how many passes a bore will take that is still to become
- * what is predicted needs no more, and half the time.
+ * The same wall at every fourth place round the clock, at all depths: how many passes a bore will take that is still to become
+ * what is predicted needs no more, and a quarter of the time.
  */
-function everySecond(matter: PassMatter): PassMatter {
+function everyFourth(matter: PassMatter): PassMatter {
   const { surface, removal, places, bare } = matter;
   const { theta } = surface.grid;
-  if (theta.length % 2 === 1) return matter;
-  const few = (field: Field) => field.filter((_, k) => k % 2 === 0);
-  const flags = (field: Uint8Array) => field.filter((_, k) => k % 2 === 0);
+  if (theta.length % 4 !== 0) return matter;
+  const few = (field: Field) => field.filter((_, k) => k % 4 === 0);
+  const flags = (field: Uint8Array) => field.filter((_, k) => k % 4 === 0);
   return {
     ...matter,
     surface: {

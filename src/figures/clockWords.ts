@@ -69,7 +69,7 @@ function saysWords(clock: Clock, { facts }: Heat): string[] {
   const sure = soonest.seconds;
   const says = [
     `From the moment they touch, the gap closes in about ${timeSaid(usual.seconds)}: as little as ${timeSaid(sure)} and as much as ${timeSaid(latest.seconds)}, as heat crosses faster or slower.`,
-    `You need ${needs} of them to be home${facts.stop === 'eye' ? `, ${facts.find.value} to find the depth by eye` : ' against a stop'}. ${
+    `To be home takes ${needs} seconds${facts.stop === 'eye' ? `, ${facts.find.value} of them to find the depth by eye` : ' against a stop'}. ${
       sure >= needs
         ? 'That is enough even at the worst.'
         : usual.seconds >= needs

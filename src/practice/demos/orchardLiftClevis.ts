@@ -12,6 +12,7 @@ import {
   setPlace,
   setPlanFace,
   setSurveyText,
+  setWanted,
 } from '../../job/edits.ts';
 import type { Job } from '../../job/schema.ts';
 import { measured, type Taking } from '../measured.ts';
@@ -38,8 +39,10 @@ export function orchardLiftClevis(): Job {
   job = setDimension(job, 'f1', 'bossOutside', mm('75'));
   job = setPlace(job, 'f1', 'station', mm('0'));
   job = setLoad(job, 'f1', '5');
-  job = setBushing(job, 'f1', 'b1', 'inside', mm('38.20'));
+  job = setBushing(job, 'f1', 'b1', 'inside', mm('38.30'));
   job = setBushing(job, 'f1', 'b1', 'length', mm('25'));
+  // Slow, greased and seldom straight: more room than a close pin has.
+  job = setWanted(job, 'f1', 'clearance', mm('0.25'));
   job = setPinDiameter(job, 'f1', 0, mm('37.98'));
   job = setPinDiameter(job, 'f1', 1, mm('37.96'));
   const leftEar = wear.wornBore(22.49, [
@@ -68,6 +71,7 @@ function rightEar(start: Job): Job {
   job = setDimension(job, 'f2', 'bossOutside', mm('75'));
   job = setPlace(job, 'f2', 'station', mm('140'));
   job = setPlace(job, 'f2', 'y', mm('-0.1'));
+  job = setWanted(job, 'f2', 'clearance', mm('0.25'));
   job = setLoad(job, 'f2', '5');
   job = done(addBushing(job, 'f2', 'A', 'Bushing from face A'));
   job = done(addBushing(job, 'f2', 'B', 'Bushing from face B'));
@@ -78,7 +82,7 @@ function rightEar(start: Job): Job {
     job = setBushingOutside(job, 'f2', id, 0, mm(outside));
     job = setBushing(job, 'f2', id, 'from', mm('0'));
     job = setBushing(job, 'f2', id, 'to', mm('30'));
-    job = setBushing(job, 'f2', id, 'inside', mm('38.20'));
+    job = setBushing(job, 'f2', id, 'inside', mm('38.30'));
     job = setBushing(job, 'f2', id, 'length', mm('30'));
   }
   const bore = wear.wornBore(22.49, [
