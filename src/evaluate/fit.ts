@@ -58,13 +58,48 @@ export function fitOfSurvey(
   shop: Shop | null,
   parts: readonly BoreEvaluation[] = [],
 ): FitFound | null {
-  const matter = fitMatter(job, bore, survey, shop);
-  if (matter === null) return null;
+  const into = intoOf(job, bore, survey, shop);
+  if (into === null) return null;
+  const { matter, seated } = into;
   return {
-    bushings: seatedOf(matter).map((seated) => bushingFit(matter, seated, parts)),
+    bushings: seated.map((one) => bushingFit(matter, one, parts)),
     metals: metalsOf(job),
     side: sideStackOf(job, matter.feature, shop),
   };
+}
+
+/** What goes into which wall. */
+interface Into {
+  readonly matter: FitMatter;
+  readonly seated: readonly Seated[];
+}
+
+/** Of each survey what was last found, and of what: temperatures, limits and metals have no part in it. */
+const known = new WeakMap<
+  SurveyEvaluation,
+  Into & { readonly key: string; readonly shop: Shop | null }
+>();
+
+function intoOf(
+  job: Job,
+  bore: BoreEvaluation,
+  survey: SurveyEvaluation,
+  shop: Shop | null,
+): Into | null {
+  const feature = job.features.find(({ id }) => id === bore.id);
+  if (feature === undefined) return null;
+  const { surveys, issued, sideGap, ...typed } = feature;
+  const { fit, ...decisions } = typed.decisions;
+  const key = JSON.stringify([job.units, { ...typed, decisions }, fit?.wall, bore.facts]);
+  const before = known.get(survey);
+  if (before?.key === key && before.shop === shop) {
+    return { matter: { ...before.matter, job, feature, bore }, seated: before.seated };
+  }
+  const matter = fitMatter(job, bore, survey, shop);
+  if (matter === null) return null;
+  const into = { matter, seated: seatedOf(matter) };
+  known.set(survey, { ...into, key, shop });
+  return into;
 }
 
 function bushingFit(
