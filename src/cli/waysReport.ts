@@ -1,6 +1,7 @@
 /** The ways of mending as the report names them: the figures of the page's table, and what the advice rests on. */
 import * as v from 'valibot';
 import { type WaysEvaluation, waysOfSurvey } from '../evaluate/ways.ts';
+import type { WayName } from '../bore/wayTypes.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { adviceWords, doneWords, sayRule, whyWords } from '../figures/wayWords.ts';
 import type { Job } from '../job/schema.ts';
@@ -86,6 +87,8 @@ export const WayAdviceSchema = v.strictObject({
   /** What would come first if nothing stood in its way. */
   first: Way,
   advised: v.nullable(Way),
+  /** The repairer's own choice. */
+  chosen: v.nullable(Way),
   words: v.string(),
   checks: v.array(v.strictObject({ ...Check.entries, words: v.string() })),
   stops: v.array(
@@ -125,17 +128,24 @@ export const NO_WAYS: WaysReport = { ways: [], wayAdvice: null };
 export function waysFinder(job: Job, shop: Shop | null): FindWays {
   return (bore, survey) => {
     const ways = waysOfSurvey(job, bore, survey, shop);
-    return ways === null ? NO_WAYS : waysReport(ways, job.units);
+    const way = job.features.find(({ id }) => id === bore.id)?.decisions.way;
+    const chosen = way === undefined || way === 'undecided' ? null : way;
+    return ways === null ? NO_WAYS : waysReport(ways, chosen, job.units);
   };
 }
 
-export function waysReport(ways: WaysEvaluation, units: Job['units']): WaysReport {
+export function waysReport(
+  ways: WaysEvaluation,
+  chosen: WayName | null,
+  units: Job['units'],
+): WaysReport {
   const { advice, stops, asks, figures, rules, cleanUp, toFill } = ways;
   return {
     ways: ways.outcomes.map((_, at) => wayReport(ways, at, units)),
     wayAdvice: {
       first: advice.first,
       advised: advice.advised,
+      chosen,
       words: adviceWords(advice),
       checks: advice.checks.map((one) => ({ ...check(one), words: sayRule(one, ways, units) })),
       stops: stops.map((stop) => ({ ...stop })),

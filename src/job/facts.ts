@@ -128,13 +128,17 @@ function seatsOf(feature: Feature, length: number): Span[] {
   return stated.length > 0 ? stated : [{ from: 0, to: Number.POSITIVE_INFINITY }];
 }
 
-/** From the face, or where the seat says, to where it says, or as long as the bushing is, or to the bottom. */
+/**
+ * From the face, or where the seat says, to where it says, or as long as the bushing is, or to the bottom; nothing sits behind
+ * the lead chamfer of the end that goes in first.
+ */
 export function seatOf(bushing: Bushing, length: number): Span {
   const { face, from, to, standOut } = bushing.seat;
   const start = knownOr(lengthMm(from), 0);
   const far = knownOr(length, Number.POSITIVE_INFINITY);
   const inside = lengthMm(bushing.length) - knownOr(lengthMm(standOut), 0);
-  const end = knownOr(lengthMm(to), knownOr(start + inside, far));
+  const lead = knownOr(lengthMm(bushing.leadChamfer), 0);
+  const end = knownOr(lengthMm(to), knownOr(start + inside, far) - lead);
   if (face === 'A') return { from: start, to: Math.min(end, far) };
   return { from: Math.max(0, far - end), to: far - start };
 }

@@ -170,7 +170,7 @@ describe('what is not known is said', () => {
   it('the pin’s room is told from the bushing as bought, and from none where a size is missing', () => {
     // 1.5060 in less the largest pin of 1.4996 in is 0.0064; less the press fit of 0.002 it is 0.0044.
     expect(told(storyFrom(demo('slipway')).story)).toContain('0.0044 to 0.0064 in across');
-    expect(told(storyFrom(demo('orchard-lift')).story)).toContain('is not written down');
+    expect(told(storyFrom(demo('orchard-boom')).story)).toContain('is not written down');
   });
 
   it('two bushings in one bore are both told of, the smaller by its size', () => {

@@ -32,7 +32,7 @@ describe.each(demoJobs().map(({ file, job }) => ({ file, job })))('$file', ({ jo
       for (const survey of bore.surveys) {
         const ways = waysOfSurvey(job, bore, survey, null);
         if (ways === null) continue;
-        const report = waysReport(ways, job.units);
+        const report = waysReport(ways, null, job.units);
         const rows = wayRows(ways, job.units);
         expect(rows.map(({ name }) => name)).toEqual(report.ways.map(({ name }) => name));
         rows.forEach(({ cells, why, done }, i) => {
