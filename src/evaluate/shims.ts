@@ -20,6 +20,8 @@ export interface Shims {
   /** Diameter to grind round to: as stated, or so that the stack fills it exactly. Across, mm. */
   readonly round: number;
   readonly stated: boolean;
+  /** What the passes of the plan go to, across, mm. */
+  readonly passesTo: number;
   /** What is missing per side at that diameter; what the stack is chosen for. */
   readonly missing: number;
   /** Null where no stack of the stock will do. */
@@ -87,6 +89,7 @@ export function shimsOf(aimed: Aimed): Shims | null {
   const volumeOff = metalVolume(surface, off);
   return {
     ...lined,
+    passesTo: aimed.survey.target?.diameter ?? aimed.target.diameter,
     pressFit:
       stack === null ? Number.NaN : bore.facts.bushingOutside.mm - (round - 2 * stack.thickness),
     volumeOff,

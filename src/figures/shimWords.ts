@@ -34,6 +34,9 @@ export const NO_SHIMS = 'No place of the seat is over the target: there is nothi
 /** Thinner than this a single all-round shim is not sound. Judgement. */
 const SOUND = 0.254;
 
+/** Two sizes that differ by less are written alike, mm across. */
+const UNLIKE = 0.00127;
+
 export function shimWords(shims: Shims, { facts }: BuildUp, units: Units): ShimWords {
   const { stack, seats } = shims;
   const { tab, gap, clear } = facts.shim;
@@ -61,7 +64,7 @@ export function shimWords(shims: Shims, { facts }: BuildUp, units: Units): ShimW
 }
 
 function stackWords(shims: Shims, facts: BuildUp['facts'], units: Units): string[] {
-  const { cleanUp, round, stated, missing, stack, pressFit, massOff } = shims;
+  const { cleanUp, round, stated, missing, stack, pressFit, massOff, passesTo } = shims;
   const from = facts.stock.from === 'shop' ? 'the stock of this shop' : 'the usual sheets';
   const size = stated ? 'Ground round at' : 'Grind it round at';
   const clean = `every place cleans up at ${formatAcross(cleanUp, units)}`;
@@ -81,6 +84,11 @@ function stackWords(shims: Shims, facts: BuildUp['facts'], units: Units): string
   const says = [
     `${size} ${formatAcross(round, units)} (${clean}); ${off}. Then ${formatPerSide(stated ? missing : stack.thickness, units)} is missing: ${count} of ${from}, ${layers}.${told}`,
   ];
+  if (Math.abs(passesTo - round) > UNLIKE) {
+    says.push(
+      `The passes of this plan go to ${formatAcross(passesTo, units)}, not to that round: make it the target before the bore is ground for shims.`,
+    );
+  }
   if (Number.isFinite(pressFit)) {
     says.push(
       pressFit > 0

@@ -3,6 +3,7 @@
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import * as edit from '../../src/job/edits.ts';
+import { boreFacts } from '../../src/job/facts.ts';
 import * as feature from '../../src/job/featureEdits.ts';
 import { Job } from '../../src/job/schema.ts';
 import * as setups from '../../src/job/setupEdits.ts';
@@ -25,6 +26,23 @@ function withSetup(): Job {
 }
 
 describe('a bushing', () => {
+  it('sits no farther than its lead chamfer, from either face, unless a depth is stated', () => {
+    // Constructed: 60 mm long, 3 mm of chamfer on the end that goes in first, in a bore of 3 in.
+    const { id, bushings } = bore(smallJob());
+    const sized = (['length', 'leadChamfer'] as const).reduce(
+      (job, key) =>
+        feature.setBushing(job, id, bushings[0]!.id, key, mm(key === 'length' ? '60' : '3')),
+      smallJob(),
+    );
+    const seat = (job: Job) => boreFacts(job, bore(job)).seats[0]!;
+    expect(seat(sized)).toEqual({ from: 0, to: 57 });
+    const turned = seat(feature.setBushingFace(sized, id, bushings[0]!.id, 'B'));
+    expect(turned.from).toBeCloseTo(76.2 - 57, 12);
+    expect(turned.to).toBeCloseTo(76.2, 12);
+    const stated = feature.setBushing(sized, id, bushings[0]!.id, 'to', mm('50'));
+    expect(seat(stated)).toEqual({ from: 0, to: 50 });
+  });
+
   it('is set from the other face, and taken out', () => {
     const job = smallJob();
     const [bushing] = bore(job).bushings;
