@@ -1,7 +1,7 @@
 /** The ways of mending as the report names them: the figures of the page's table, and what the advice rests on. */
 import * as v from 'valibot';
-import { type WaysEvaluation, waysOfSurvey } from '../evaluate/ways.ts';
 import type { WayName } from '../bore/wayTypes.ts';
+import { type WaysEvaluation, waysOfSurvey } from '../evaluate/ways.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { adviceWords, doneWords, sayRule, whyWords } from '../figures/wayWords.ts';
 import type { Job } from '../job/schema.ts';
