@@ -10,28 +10,31 @@ interface Props {
   readonly units: Units;
 }
 
-const WIDTH = 340;
 const HEIGHT = 290;
 const PIN = 62;
 /** Where the figures begin, from the middle: outside of the bushing. */
 const FIGURES = 109;
+/** Room for the widest figure beside the ring, in its letters' size. */
+const WIDEST = 4.3;
 /** Nearer to 12 or 6 than this (its sine), a figure stands above or below the ring, else beside it. */
 const BESIDE = 0.3;
 
 export function RunningRound({ round: drawn, theme, units }: Props) {
   const { ink, boss, ground, copperText } = paletteOf(theme);
   const size = 13 * grownBy(theme);
+  const width = Math.ceil(2 * (FIGURES + WIDEST * size));
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-      width={WIDTH}
+      viewBox={`0 0 ${width} ${HEIGHT}`}
+      width={width}
+      style={{ maxWidth: '100%', height: 'auto' }}
       role="img"
       aria-label={describeRound(drawn, units)}
       fontFamily={LETTERS}
       fontSize={size}
     >
-      <g transform={`translate(${WIDTH / 2} ${HEIGHT / 2})`}>
+      <g transform={`translate(${width / 2} ${HEIGHT / 2})`}>
         <path
           d={`M-102 0a102 102 0 1 0 204 0a102 102 0 1 0 -204 0Z${pathOf(
             drawn.outline.map(([x, y]) => [x, y] as [number, number]),

@@ -24,6 +24,9 @@ export interface RunningRound {
   readonly depth: string;
 }
 
+/** Per side, mm: less is not written. */
+const UNSAID = 0.00127;
+
 export function runningRound(
   { hole, largest, tightest, byClock }: Installed,
   pin: PinSizes,
@@ -56,7 +59,7 @@ export function runningRound(
     hours: byClock.map((one) => ({
       theta: one.theta,
       text: roomText(one.least, units),
-      tight: one.least < least / 2,
+      tight: one.least < least / 2 - UNSAID,
     })),
     depth: formatDepth(tightest.z, units),
   };
