@@ -4,6 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Pass } from '../../src/bore/passTypes.ts';
 import { passesOfSurvey } from '../../src/evaluate/passes.ts';
 import { evaluate, type Memory } from '../../src/evaluate.ts';
 import { issuedOf, issuedWords } from '../../src/figures/issued.ts';
@@ -31,10 +32,10 @@ function looked(job: Job, at: number) {
   return { bore: bore!, survey, passes: passesOfSurvey(job, bore!, survey, null)! };
 }
 
-function given(job: Job) {
+function given(job: Job, more: Partial<Pass> = {}) {
   const { bore, survey, passes } = looked(job, 0);
   return issuedOf({
-    pass: passes.plan.passes[0]!,
+    pass: { ...passes.plan.passes[0]!, ...more },
     tool: passes.plan.tool,
     number: 1,
     survey,
@@ -60,23 +61,11 @@ describe('a pass given to the bench', () => {
   });
 
   it('may name as many places to be felt first as a long bore has: the saved job is opened again', () => {
-    const [pass] = looked(job, 0).passes.plan.passes;
     const between = Array.from(
       { length: 60 },
       (_, i) => ({ theta: 0, z: 10 + i, halfway: 'depth', takes: 0.05 }) as const,
     );
-    const { bore, survey, passes } = looked(job, 0);
-    const many = issuedOf({
-      pass: { ...pass!, between },
-      tool: passes.plan.tool,
-      number: 1,
-      survey,
-      surface: survey.surface!,
-      target: survey.target!,
-      length: bore.facts.length.mm,
-      units: job.units,
-      when: '2026-11-28',
-    });
+    const many = given(job, { between });
     expect(Math.max(...many.words.map((text) => text.length))).toBeGreaterThan(400);
     expect(openJob(saveJob(issuePass(job, feature!.id, many)), 'saved').ok).toBe(true);
   });
