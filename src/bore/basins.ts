@@ -63,17 +63,25 @@ export function basins(
 
 /** Places above the floor, the highest first, those alike in their order. */
 function fromTheTop(field: Field, floor: number): Int32Array {
-  const heights = field.filter((h) => h > floor).sort();
+  const heights = above(field, floor).sort();
   const out = new Int32Array(heights.length);
   /** How many of each height stand in place already, at the last of them in `heights`. */
   const placed = new Int32Array(heights.length);
-  field.forEach((h, k) => {
-    if (!(h > floor)) return;
+  for (let k = 0; k < field.length; k++) {
+    const h = field[k]!;
+    if (!(h > floor)) continue;
     const last = lastAtMost(heights, h);
     out[heights.length - 1 - last + placed[last]!] = k;
     placed[last] = placed[last]! + 1;
-  });
+  }
   return out;
+}
+
+function above(field: Field, floor: number): Float64Array {
+  const out = new Float64Array(field.length);
+  let count = 0;
+  for (let k = 0; k < field.length; k++) if (field[k]! > floor) out[count++] = field[k]!;
+  return out.subarray(0, count);
 }
 
 /** Place of the last of the rising values that is not above h; one is h itself. */

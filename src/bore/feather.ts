@@ -10,17 +10,25 @@ import type { Field, Grid } from './types.ts';
  *
  * @param limit mm, >= 0; Infinity where nothing bounds it
  * @param slope mm of depth a mm along the wall; not above 0: nothing may be taken beside what may not
- * @returns as long as limit; Infinity only where every limit is
+ * @param out as long as limit; written and returned
+ * @returns Infinity only where every limit is
  */
-export function feather(limit: Field, { theta, z }: Grid, radius: number, slope: number): Field {
+export function feather(
+  limit: Field,
+  { theta, z }: Grid,
+  radius: number,
+  slope: number,
+  out: Field = new Float64Array(limit.length),
+): Field {
   const arc = (2 * Math.PI * radius) / theta.length;
   const steep = slope > 0 ? slope : 0;
   const off = z.reduce((most, at, iz) => (iz > 0 ? Math.max(most, at - z[iz - 1]!) : 0), 0);
-  const slack = steep * Math.hypot(arc, off);
+  const slack = steep * Math.max(arc, off);
   const wall: Wall = { z, columns: theta.length, arc, steep, slack };
-  const out = limit.slice();
+  out.set(limit);
   alongEdges(out, wall);
-  spreadAll(limit, out, wall);
+  // Without a slope all ends at the least, which edges lead to as well as straight lines.
+  if (steep > 0) spreadAll(limit, out, wall);
   return out;
 }
 
@@ -30,7 +38,7 @@ interface Wall {
   /** mm from column to column. */
   readonly arc: number;
   readonly steep: number;
-  /** What a cone rises over the diagonal of the largest cell. */
+  /** What a cone rises over the longest edge of a cell. */
   readonly slack: number;
 }
 
@@ -108,96 +116,92 @@ function roundRow(out: Field, row: number, columns: number, rise: number): void 
  * Takes every place down to the least of all cones.
  *
  * Where the cone of q is the least at p, it is so at every point of the straight line from q to p (the triangle again).
- * The places nearest to the points of that line are a chain of neighbours, corners included, and none is farther off
- * the line than half of a cell's diagonal: at each the cone of q is above the least by at most twice what it rises over that
- * distance. So each cone is followed from its place over neighbours for as long as it is no higher than that.
+ * Along that line, row by row where it runs less than a column to the row and column by column else, the places nearest
+ * to it are a chain of neighbours that never turns back, and none is farther off the line than half an edge of a cell: at
+ * each the cone of q is above the least by at most what it rises over an edge. So each cone is followed, quarter by quarter,
+ * outwards from its place for as long as it is no higher than that.
  */
 function spreadAll(limit: Field, out: Field, wall: Wall): void {
-  const { columns } = wall;
-  const around = { stack: stackRoom(limit.length), seen: seenRoom(limit.length) };
-  around.seen.fill(0);
-  for (let q = 0, iz = 0; iz < wall.z.length; iz++) {
-    for (let it = 0; it < columns; it++, q++) {
-      const height = limit[q]!;
-      if (!(height < Number.POSITIVE_INFINITY) || out[q]! < height) continue;
-      if (leads(height, out, iz, it, wall)) spread(height, iz, it, out, wall, around);
-    }
+  for (let iz = 0; iz < wall.z.length; iz++) {
+    if (iz > 0) spreadRow(limit, out, iz, -1, wall);
+    if (iz + 1 < wall.z.length) spreadRow(limit, out, iz, 1, wall);
   }
 }
-
-/**
- * True where the cone of q may be the least at another place. Then it is so all along the straight line there, and where that
- * line first crosses an edge of the grid between two places next to q, at a point x, the cones of both are no lower:
- * limit(q) + slope |qx| <= out(n) + slope |nx| for either. The two together, |n1 x| + |n2 x| being the edge's length, ask for
- * what is compared here, whatever x is. A side without places beyond it leads nowhere.
- */
-function leads(height: number, out: Field, iz: number, it: number, wall: Wall): boolean {
-  const { z, columns, arc, steep } = wall;
-  const row = iz * columns;
-  const back = it > 0 ? it - 1 : columns - 1;
-  const ahead = it + 1 < columns ? it + 1 : 0;
-  const twice = 2 * height * (1 - ROUNDING);
-  const side = Math.max(out[row + back]!, out[row + ahead]!);
-  for (let way = -1; way <= 1; way += 2) {
-    const near = iz + way;
-    if (near < 0 || near >= z.length) continue;
-    const deep = Math.abs(z[near]! - z[iz]!);
-    const from = near * columns;
-    const corner = Math.max(out[from + back]!, out[from + ahead]!);
-    if (out[from + it]! + corner - twice >= steep * (2 * deep - arc)) return true;
-    if (side + corner - twice >= steep * (2 * arc - deep)) return true;
-  }
-  return z.length === 1;
-}
-
-interface Around {
-  readonly stack: Int32Array;
-  /** Which place was followed over a place last, from 1. */
-  readonly seen: Int32Array;
-}
-
-const stackRoom = roomOf((length) => new Int32Array(length));
-const seenRoom = roomOf((length) => new Int32Array(length));
 
 /** Rounding of sums, as a share of them. */
 const ROUNDING = 1e-12;
 
+/**
+ * The cones of a row towards greater depths (`down` 1) or lesser (-1), of those places where one may be the least somewhere that
+ * the edges do not lead to. Then it is so all along the straight line there, and where that line first crosses an edge of the
+ * grid between two places next to q, at a point x, the cones of both are no lower: limit(q) + slope |qx| <= out(n) +
+ * slope |nx| for either. One bounds x from below, the other from above.
+ */
+function spreadRow(limit: Field, out: Field, iz: number, down: number, wall: Wall): void {
+  const { z, columns, arc, steep } = wall;
+  const row = iz * columns;
+  const next = row + down * columns;
+  const rise = steep * arc;
+  const up = steep * down * (z[iz + down]! - z[iz]!);
+  const across = Math.hypot(up, rise);
+  const square = { up: up * up * (1 - ROUNDING), rise: rise * rise * (1 - ROUNDING) };
+  // across - rise and across - up.
+  const least = { up: square.up / (across + rise), rise: square.rise / (across + up) };
+  for (let it = 0; it < columns; it++) {
+    const height = limit[row + it]!;
+    if (!(height < Number.POSITIVE_INFINITY) || out[row + it]! < height) continue;
+    const base = height * (1 - ROUNDING);
+    const straight = out[next + it]! - base;
+    const over = straight >= least.up;
+    for (let turn = -1; turn <= 1; turn += 2) {
+      const at = it + turn;
+      const near = at < 0 ? columns - 1 : at < columns ? at : 0;
+      const corner = out[next + near]! - base;
+      const beside = out[row + near]! - base;
+      if (
+        (over && straight * (corner + rise) >= square.up) ||
+        (beside >= least.rise && beside * (corner + up) >= square.rise)
+      ) {
+        spread(height, iz, it, down, turn, out, wall);
+      }
+    }
+  }
+}
+
+/** One quarter of a cone: of each row those columns between the first and the last that it is followed to, and one beyond. */
 function spread(
   height: number,
   row: number,
   column: number,
+  down: number,
+  turn: number,
   out: Field,
-  wall: Wall,
-  { stack, seen }: Around,
+  { z, columns, arc, steep, slack }: Wall,
 ): void {
-  const { z, columns, arc, steep } = wall;
-  const slack = wall.slack + ROUNDING * height;
-  const q = row * columns + column;
-  const mark = q + 1;
-  seen[q] = mark;
-  stack[0] = q;
-  let top = 1;
-  while (top > 0) {
-    const p = stack[--top]!;
-    const iz = Math.floor(p / columns);
-    const it = p - iz * columns;
-    const last = Math.min(iz + 1, z.length - 1);
-    for (let near = Math.max(iz - 1, 0); near <= last; near++) {
-      const away = z[near]! - z[row]!;
-      for (let dt = -1; dt <= 1; dt++) {
-        const turned = it + dt;
-        const at = turned < 0 ? columns - 1 : turned < columns ? turned : 0;
-        const k = near * columns + at;
-        if (seen[k] === mark) continue;
-        seen[k] = mark;
-        const far = Math.abs(at - column);
-        const round = arc * (2 * far > columns ? columns - far : far);
-        const cone = height + steep * Math.sqrt(away * away + round * round);
-        if (cone > out[k]! + slack) continue;
-        if (cone < out[k]!) out[k] = cone;
-        stack[top++] = k;
-      }
+  const half = columns >> 1;
+  const over = slack + ROUNDING * height;
+  // Columns off q's own, of the row before.
+  let first = 0;
+  let last = 0;
+  for (let iz = row; iz >= 0 && iz < z.length; iz += down) {
+    const away = z[iz]! - z[row]!;
+    const start = iz * columns;
+    const reached = last + (iz === row ? 0 : 1);
+    let [from, to] = [-1, -1];
+    for (let off = first; off <= half && (off <= reached || to === off - 1); off++) {
+      const at = column + turn * off;
+      const k = start + (at < 0 ? at + columns : at < columns ? at : at - columns);
+      const round = arc * off;
+      const cone = height + steep * Math.sqrt(away * away + round * round);
+      const least = out[k]!;
+      if (!(cone <= least + over)) continue;
+      if (cone < least) out[k] = cone;
+      if (from < 0) from = off;
+      to = off;
     }
+    if (from < 0) return;
+    first = from;
+    last = to;
   }
 }
 
@@ -217,12 +221,19 @@ export function leastBeyond(
   slope: number,
 ): Field {
   if (isAllSeat(places)) return kept;
+  const size = kept.length;
   let top = 0;
-  for (let k = 0; k < kept.length; k++) if (places[k] === SEATED && kept[k]! > top) top = kept[k]!;
-  const below = kept.map((g, k) => (places[k] === SEATED ? top - g : top));
-  const cones = feather(below, grid, radius, slope);
-  return kept.map((g, k) => (places[k] === SEATED ? g : Math.max(0, top - cones[k]!)));
+  for (let k = 0; k < size; k++) if (places[k] === SEATED && kept[k]! > top) top = kept[k]!;
+  const below = belowRoom(size).subarray(0, size);
+  for (let k = 0; k < size; k++) below[k] = places[k] === SEATED ? top - kept[k]! : top;
+  const out = feather(below, grid, radius, slope);
+  for (let k = 0; k < size; k++) {
+    out[k] = places[k] === SEATED ? kept[k]! : Math.max(0, top - out[k]!);
+  }
+  return out;
 }
+
+const belowRoom = roomOf((length) => new Float64Array(length));
 
 function isAllSeat(places: Uint8Array): boolean {
   for (let k = 0; k < places.length; k++) if (places[k] !== SEATED) return false;

@@ -100,16 +100,24 @@ export function onePass(matter: PassMatter, deviation: Field, sds: number): Fiel
   }
   const reached = reachedRoom(size).subarray(0, size);
   reach(deviation, wanted, surface.grid, radius, tool, reached);
-  const blended = feather(reached, surface.grid, radius, slope);
-  const asked = leastBeyond(blended, places, surface.grid, radius, slope);
-  for (let k = 0; k < asked.length; k++) {
-    asked[k] = places[k] === KEPT_OFF ? Number.NaN : Math.min(asked[k]!, blended[k]!);
+  const blended = feather(
+    reached,
+    surface.grid,
+    radius,
+    slope,
+    blendedRoom(size).subarray(0, size),
+  );
+  const least = leastBeyond(blended, places, surface.grid, radius, slope);
+  const asked = new Float64Array(size);
+  for (let k = 0; k < size; k++) {
+    asked[k] = places[k] === KEPT_OFF ? Number.NaN : Math.min(least[k]!, blended[k]!);
   }
   return asked;
 }
 
 const wantedRoom = roomOf((length) => new Float64Array(length));
 const reachedRoom = roomOf((length) => new Float64Array(length));
+const blendedRoom = roomOf((length) => new Float64Array(length));
 
 /** Deviation, or radius, once that is off; where nothing may be ground it stays. */
 export function afterPass(wall: Field, removal: Field): Field {

@@ -134,18 +134,14 @@ function leastRound(
   // A row with its ends once more before and behind it, as far as the outline goes.
   const row = new Float64Array(columns + 2 * beyond);
   for (let from = 0; from < size; from += columns) {
-    for (let i = 0; i < row.length; i++) {
-      row[i] = field[from + ((i - beyond + columns) % columns)]!;
-    }
+    for (let i = 0; i < columns; i++) row[beyond + i] = field[from + i]!;
+    row.copyWithin(0, columns, columns + beyond);
+    row.copyWithin(columns + beyond, beyond, 2 * beyond);
     for (let it = 0; it < columns; it++) {
       const at = it + beyond;
       let least = row[at]!;
       for (let j = 1; j <= beyond; j++) {
-        const off = sag[j]!;
-        const ahead = row[at + j]! + off;
-        const back = row[at - j]! + off;
-        if (ahead < least) least = ahead;
-        if (back < least) least = back;
+        least = Math.min(least, Math.min(row[at + j]!, row[at - j]!) + sag[j]!);
       }
       out[from + it] = least;
     }
@@ -201,8 +197,7 @@ function leastOfTwo(
   count: number,
 ): void {
   for (let k = 0; k < count; k++) {
-    const [a, b] = [field[one + k]!, field[other + k]!];
-    out[to + k] = a < b ? a : b;
+    out[to + k] = Math.min(field[one + k]!, field[other + k]!);
   }
 }
 
