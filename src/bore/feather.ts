@@ -123,47 +123,102 @@ function roundRow(out: Field, row: number, columns: number, rise: number): void 
  */
 function spreadAll(limit: Field, out: Field, wall: Wall): void {
   for (let iz = 0; iz < wall.z.length; iz++) {
-    if (iz > 0) spreadRow(limit, out, iz, -1, wall);
-    if (iz + 1 < wall.z.length) spreadRow(limit, out, iz, 1, wall);
+    const less = edgesOf(wall, iz, iz - 1);
+    const more = edgesOf(wall, iz, iz + 1);
+    spreadRow(limit, out, iz, less, more, wall);
   }
 }
 
 /** Rounding of sums, as a share of them. */
 const ROUNDING = 1e-12;
 
-/**
- * The cones of a row towards greater depths (`down` 1) or lesser (-1), of those places where one may be the least somewhere that
- * the edges do not lead to. Then it is so all along the straight line there, and where that line first crosses an edge of the
- * grid between two places next to q, at a point x, the cones of both are no lower: limit(q) + slope |qx| <= out(n) +
- * slope |nx| for either. One bounds x from below, the other from above.
- */
-function spreadRow(limit: Field, out: Field, iz: number, down: number, wall: Wall): void {
-  const { z, columns, arc, steep } = wall;
-  const row = iz * columns;
-  const next = row + down * columns;
+/** Of the cells between a row and one next to it, all times the slope. */
+interface Edges {
+  /** Index of the row's first place. */
+  readonly from: number;
+  /** From row to row. */
+  readonly up: number;
+  /** From column to column. */
+  readonly rise: number;
+  /** What the diagonal is longer than either: over a place straight beside q that is no higher a cone of q leads nowhere. */
+  readonly leastUp: number;
+  readonly leastRise: number;
+}
+
+/** Where there is no such row nothing leads there. */
+function edgesOf({ z, columns, arc, steep }: Wall, iz: number, near: number): Edges {
   const rise = steep * arc;
-  const up = steep * down * (z[iz + down]! - z[iz]!);
-  const across = Math.hypot(up, rise);
-  const square = { up: up * up * (1 - ROUNDING), rise: rise * rise * (1 - ROUNDING) };
-  // across - rise and across - up.
-  const least = { up: square.up / (across + rise), rise: square.rise / (across + up) };
+  const isRow = near >= 0 && near < z.length;
+  if (!isRow) {
+    return { from: iz * columns, up: 0, rise, leastUp: Infinity, leastRise: Infinity };
+  }
+  const up = steep * Math.abs(z[near]! - z[iz]!);
+  const across = Math.hypot(up, rise) * (1 + ROUNDING);
+  return {
+    from: near * columns,
+    up,
+    rise,
+    leastUp: (up * up) / (across + rise),
+    leastRise: (rise * rise) / (across + up),
+  };
+}
+
+/** The cones of a row, towards lesser and towards greater depths. */
+function spreadRow(
+  limit: Field,
+  out: Field,
+  iz: number,
+  less: Edges,
+  more: Edges,
+  wall: Wall,
+): void {
+  const { columns } = wall;
+  const row = iz * columns;
+  const rise = Math.min(less.leastRise, more.leastRise);
   for (let it = 0; it < columns; it++) {
     const height = limit[row + it]!;
     if (!(height < Number.POSITIVE_INFINITY) || out[row + it]! < height) continue;
     const base = height * (1 - ROUNDING);
-    const straight = out[next + it]! - base;
-    const over = straight >= least.up;
-    for (let turn = -1; turn <= 1; turn += 2) {
-      const at = it + turn;
-      const near = at < 0 ? columns - 1 : at < columns ? at : 0;
-      const corner = out[next + near]! - base;
-      const beside = out[row + near]! - base;
-      if (
-        (over && straight * (corner + rise) >= square.up) ||
-        (beside >= least.rise && beside * (corner + up) >= square.rise)
-      ) {
-        spread(height, iz, it, down, turn, out, wall);
-      }
+    const back = row + (it > 0 ? it - 1 : columns - 1);
+    const ahead = row + (it + 1 < columns ? it + 1 : 0);
+    const beside = Math.max(out[back]!, out[ahead]!) - base >= rise;
+    if (beside || out[less.from + it]! - base >= less.leastUp) {
+      spreadQuarters(height, out, iz, it, -1, less, wall);
+    }
+    if (beside || out[more.from + it]! - base >= more.leastUp) {
+      spreadQuarters(height, out, iz, it, 1, more, wall);
+    }
+  }
+}
+
+/**
+ * The two quarters of a cone towards greater depths (`down` 1) or lesser (-1), where it may be the least at some place that the
+ * edges do not lead to. Then it is so all along the straight line there, and where that line first crosses an edge of the
+ * grid between two places next to q, at a point x, the cones of both are no lower: limit(q) + slope |qx| <= out(n) +
+ * slope |nx| for either. One bounds x from below, the other from above.
+ */
+function spreadQuarters(
+  height: number,
+  out: Field,
+  iz: number,
+  it: number,
+  down: number,
+  { from, up, rise, leastUp, leastRise }: Edges,
+  wall: Wall,
+): void {
+  const { columns } = wall;
+  const base = height * (1 - ROUNDING);
+  const straight = out[from + it]! - base;
+  for (let turn = -1; turn <= 1; turn += 2) {
+    const at = it + turn;
+    const near = at < 0 ? columns - 1 : at < columns ? at : 0;
+    const corner = out[from + near]! - base;
+    const beside = out[iz * columns + near]! - base;
+    if (
+      (straight >= leastUp && straight * (corner + rise) >= up * up * (1 - ROUNDING)) ||
+      (beside >= leastRise && beside * (corner + up) >= rise * rise * (1 - ROUNDING))
+    ) {
+      spread(height, iz, it, down, turn, out, wall);
     }
   }
 }

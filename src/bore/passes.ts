@@ -85,34 +85,38 @@ export function course(matter: PassMatter, first = SURE): Course {
  * allows; nowhere does it end nearer to the target than so many standard deviations.
  */
 export function onePass(matter: PassMatter, deviation: Field, sds: number): Field {
-  const { surface, removal, places, bare, radius, tool, slope } = matter;
-  const { sd } = removal;
+  const { surface, places, radius, tool, slope } = matter;
   const size = deviation.length;
-  const wanted = wantedRoom(size).subarray(0, size);
-  for (let k = 0; k < size; k++) {
-    const e = deviation[k]!;
-    wanted[k] = 0;
-    if (bare[k] === 1) wanted[k] = Number.POSITIVE_INFINITY;
-    else if (e < 0 && places[k] !== KEPT_OFF) {
-      const most = Math.min(tool.bite, -e / 2, -e - sds * sd[k]!);
-      if (most > 0) wanted[k] = most;
-    }
-  }
+  const wanted = wantedOf(matter, deviation, sds, wantedRoom(size).subarray(0, size));
   const reached = reachedRoom(size).subarray(0, size);
   reach(deviation, wanted, surface.grid, radius, tool, reached);
-  const blended = feather(
-    reached,
-    surface.grid,
-    radius,
-    slope,
-    blendedRoom(size).subarray(0, size),
-  );
+  const blended = blendedRoom(size).subarray(0, size);
+  feather(reached, surface.grid, radius, slope, blended);
   const least = leastBeyond(blended, places, surface.grid, radius, slope);
   const asked = new Float64Array(size);
   for (let k = 0; k < size; k++) {
-    asked[k] = places[k] === KEPT_OFF ? Number.NaN : Math.min(least[k]!, blended[k]!);
+    const most = least[k]! < blended[k]! ? least[k]! : blended[k]!;
+    asked[k] = places[k] === KEPT_OFF ? Number.NaN : most;
   }
   return asked;
+}
+
+/** What bite, half of what is left and the give-or-take allow, per side, mm; Infinity where there is no metal to cut. */
+function wantedOf(
+  { removal: { sd }, places, bare, tool: { bite } }: PassMatter,
+  deviation: Field,
+  sds: number,
+  out: Field,
+): Field {
+  for (let k = 0; k < out.length; k++) {
+    const e = deviation[k]!;
+    out[k] = 0;
+    if (bare[k] === 1) out[k] = Number.POSITIVE_INFINITY;
+    else if (e < 0 && places[k] !== KEPT_OFF) {
+      out[k] = Math.max(0, Math.min(bite, -e / 2, -e - sds * sd[k]!));
+    }
+  }
+  return out;
 }
 
 const wantedRoom = roomOf((length) => new Float64Array(length));
