@@ -137,10 +137,13 @@ function leastRound(
     for (let i = 0; i < columns; i++) row[beyond + i] = field[from + i]!;
     row.copyWithin(0, columns, columns + beyond);
     row.copyWithin(columns + beyond, beyond, 2 * beyond);
+    let lowest = Number.POSITIVE_INFINITY;
+    for (let i = beyond; i < beyond + columns; i++) if (row[i]! < lowest) lowest = row[i]!;
     for (let it = 0; it < columns; it++) {
       const at = it + beyond;
       let least = row[at]!;
-      for (let j = 1; j <= beyond; j++) {
+      // Where not even the lowest place of the row would matter, none does: over a hole the outline is wide.
+      for (let j = 1; j <= beyond && lowest + sag[j]! < least; j++) {
         least = Math.min(least, Math.min(row[at + j]!, row[at - j]!) + sag[j]!);
       }
       out[from + it] = least;
