@@ -14,7 +14,10 @@ export const RunningSchema = v.strictObject({
   words: v.array(v.string()),
   pin: v.nullable(
     v.strictObject({
-      from: v.picklist(['surveyed', 'list']),
+      /** Surveyed, or a list of sizes: of this bore, or the only one of the job at another bore. */
+      from: v.picklist(['surveyed', 'list', 'other-list']),
+      /** The pin's name, or that of the bore that has the list. */
+      name: v.string(),
       least: v.number(),
       mean: v.number(),
       greatest: v.number(),
@@ -67,6 +70,7 @@ export function runningReport(part: RunningPart, units: Units): RunningReport {
     words: [...said, ...open],
     pin: pin && {
       from: pin.from,
+      name: pin.name,
       least: pin.least,
       mean: pin.mean,
       greatest: pin.greatest,

@@ -22,8 +22,10 @@ export const OnePinSchema = v.strictObject({
       name: v.string(),
       /** What the pin meets. */
       through: v.picklist(['bushing', 'wall']),
-      /** Across. */
+      /** Across, mean. */
       closesIn: Num,
+      /** By its shape once pressed, by the formula for round rings, or all of the press fit; null: a bare wall. */
+      closesInBy: v.nullable(v.picklist(['shape', 'formula', 'whole'])),
       alone: Num,
       placedFrom: v.picklist(['bar', 'stated', 'on-line']),
       station: v.number(),
@@ -70,11 +72,12 @@ export function onePinReport(found: OnePin | null, units: Units): OnePinReport |
 }
 
 function boreReport(one: OnePin['holes'][number]): OnePinReport['bores'][number] {
-  const { name, through, closesIn, alone, placed, off, nearest, bites } = one;
+  const { name, through, closesIn, by, alone, placed, off, nearest, bites } = one;
   return {
     name,
     through,
     closesIn: orNull(closesIn),
+    closesInBy: by,
     alone: orNull(alone),
     placedFrom: placed.from,
     station: placed.station,

@@ -4,11 +4,12 @@ import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { type Clock, clockOf } from './fit/clock.ts';
 import { type Heat, heatOf } from './fit/heat.ts';
+import { intoOf, roundOf } from './fit/into.ts';
 import { type MetalUsed, metalsOf } from './fit/material.ts';
 import { type PressPart, pressPart } from './fit/press.ts';
-import { type RoundPart, roundPart } from './fit/round.ts';
+import type { RoundPart } from './fit/round.ts';
 import { type RunningPart, runningPart } from './fit/running.ts';
-import { type FitMatter, fitMatter, type Seated, seatedOf } from './fit/seated.ts';
+import type { FitMatter, Seated } from './fit/seated.ts';
 import { type SideStack, sideStackOf } from './fit/sideStack.ts';
 import { type OnePin, onePinOf } from './onePin.ts';
 import { type SurveyOf, surveyOf } from './surveyOf.ts';
@@ -68,53 +69,13 @@ export function fitOfSurvey(
   };
 }
 
-/** What goes into which wall. */
-interface Into {
-  readonly matter: FitMatter;
-  readonly seated: readonly Seated[];
-}
-
-/** Of each survey what was last found, and of what: temperatures, limits and metals have no part in it. */
-const known = new WeakMap<
-  SurveyEvaluation,
-  Into & { readonly key: string; readonly shop: Shop | null }
->();
-
-function intoOf(
-  job: Job,
-  bore: BoreEvaluation,
-  survey: SurveyEvaluation,
-  shop: Shop | null,
-): Into | null {
-  const feature = job.features.find(({ id }) => id === bore.id);
-  if (feature === undefined) return null;
-  const { surveys, issued, sideGap, ...typed } = feature;
-  const { fit, ...decisions } = typed.decisions;
-  const key = JSON.stringify([job.units, { ...typed, decisions }, fit?.wall, bore.facts]);
-  const before = known.get(survey);
-  if (before?.key === key && before.shop === shop) {
-    return { matter: { ...before.matter, job, feature, bore }, seated: before.seated };
-  }
-  const matter = fitMatter(job, bore, survey, shop);
-  if (matter === null) return null;
-  const into = { matter, seated: seatedOf(matter) };
-  known.set(survey, { ...into, key, shop });
-  return into;
-}
-
 function bushingFit(
   matter: FitMatter,
   seated: Seated,
   parts: readonly BoreEvaluation[],
 ): BushingFit {
   const press = pressPart(matter, seated);
-  const { bushing, boss, facts } = press;
-  const round = roundPart({
-    seated,
-    bushing: bushing.material,
-    boss: boss.material,
-    loss: facts.loss.mm,
-  });
+  const round = roundOf(matter, seated);
   const { job, feature } = matter;
   const running = runningPart({ job, feature, parts, seated, round });
   const heat = heatOf(matter, seated);

@@ -3,13 +3,13 @@
  * which bore stands off the line of the others. Each bore counts as its last survey has it.
  */
 import { type HoleWall, type StraightPin, straightPin } from '../assembly/straightPin.ts';
-import { SEATED } from '../bore/removal.ts';
 import type { Axis, WearSurface } from '../bore/types.ts';
 import type { BoreEvaluation, Evaluation } from '../evaluate.ts';
 import type { Feature, Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { type BoreBy, bushed, inPinFrame } from './fit/bushed.ts';
+import { type Into, intoOf } from './fit/into.ts';
 import { type Placed, placedOf } from './fit/placed.ts';
-import { fitMatter, type Seated, seatedOf } from './fit/seated.ts';
 import { lineThrough } from './partner.ts';
 
 /** One bore on the pin. Lengths in mm. */
@@ -18,8 +18,10 @@ export interface PinHole {
   readonly name: string;
   /** What the pin meets: the inside of its bushings, or the bare wall. */
   readonly through: 'bushing' | 'wall';
-  /** How much the bushing is taken to close in when it is pressed, across: all of its mean press fit; NaN: a bare wall. */
+  /** How much the bushing closes in when it is pressed, mean, across; NaN: a bare wall. */
   readonly closesIn: number;
+  /** How the bushing's bore is known; null: a bare wall. */
+  readonly by: BoreBy | null;
   readonly placed: Placed;
   /** The largest straight pin that this hole lets through by itself, across. */
   readonly alone: number;
@@ -100,6 +102,7 @@ interface Hole {
   readonly name: string;
   readonly through: PinHole['through'];
   readonly closesIn: number;
+  readonly by: BoreBy | null;
   readonly placed: Placed;
   readonly faults: readonly string[];
   readonly wall: HoleWall;
@@ -118,55 +121,17 @@ function holeOf(job: Job, bore: BoreEvaluation, shop: Shop | null): HoleOrNot {
   const { surface } = survey;
   const place = placedOf(job, feature, surface);
   if (!place.ok) return not(place.why);
-  const matter = fitMatter(job, bore, survey, shop);
-  const seated = matter === null ? [] : seatedOf(matter).filter(({ inside }) => inside > 0);
+  const into = intoOf(job, bore, survey, shop);
   const { placed, faults } = place;
   const common = { ok: true as const, id, name, placed, faults };
-  return complete(feature, seated)
-    ? { ...common, through: 'bushing', ...bushed(seated, placed) }
-    : { ...common, through: 'wall', closesIn: Number.NaN, ...bare(surface, placed) };
+  return into !== null && complete(feature, into)
+    ? { ...common, through: 'bushing', ...bushed(into, placed) }
+    : { ...common, through: 'wall', by: null, closesIn: Number.NaN, ...bare(surface, placed) };
 }
 
 /** Every bushing's inside is known: one alone would let a pin through where the other may hold it. */
-function complete({ bushings }: Feature, seated: readonly Seated[]): boolean {
-  return bushings.length > 0 && seated.length === bushings.length;
-}
-
-/** Circles at both ends of each bushing, closed in by all of its mean press fit: the safe plan. */
-function bushed(
-  seated: readonly Seated[],
-  placed: Placed,
-): Pick<Hole, 'closesIn' | 'wall' | 'axis'> {
-  const circles = seated.flatMap((one) => {
-    const to = Math.min(one.seat.to, placed.length);
-    const radius = (one.inside - closing(one)) / 2;
-    return [one.seat.from, to].map((z) => ({ ...at(one.wall.axis, placed, z), radius }));
-  });
-  return {
-    closesIn: Math.max(...seated.map(closing)),
-    wall: { x: [], y: [], z: [], circles },
-    axis: seated[0]!.wall.axis,
-  };
-}
-
-/** Mean press fit where it is to be held, across; 0 where there is none. */
-function closing({ wall: { press, places } }: Seated): number {
-  let [sum, count] = [0, 0];
-  press.forEach((mm, k) => {
-    if (places[k] !== SEATED || Number.isNaN(mm)) return;
-    sum += mm;
-    count += 1;
-  });
-  return count > 0 ? Math.max(0, sum / count) : 0;
-}
-
-/** A place on an axis of the bore, in the frame of the pin. */
-function at({ x, y, leanX, leanY }: Axis, placed: Placed, z: number) {
-  return {
-    x: placed.x + x + (placed.leanX + leanX) * z,
-    y: placed.y + y + (placed.leanY + leanY) * z,
-    z: placed.station + z,
-  };
+function complete({ bushings }: Feature, { seated }: Into): boolean {
+  return bushings.length > 0 && seated.every(({ inside }) => inside > 0);
 }
 
 /** Rows of the surface that are asked: between them it is smooth. */
@@ -180,7 +145,7 @@ function bare({ grid, mean }: WearSurface, placed: Placed): Pick<Hole, 'wall' | 
   const [x, y, z] = columns as [Float64Array, Float64Array, Float64Array];
   const middles = rows.map((row, level) => {
     const depth = grid.z[row]!;
-    const centre = at(NO_LEAN, placed, depth);
+    const centre = inPinFrame(NO_LEAN, placed, depth);
     let [sideX, sideY] = [0, 0];
     for (let i = 0; i < turns; i++) {
       const [r, theta] = [mean[row * turns + i]!, grid.theta[i]!];
@@ -204,7 +169,7 @@ interface Among {
 }
 
 function holeFound(hole: Hole, i: number, { met, all, pin, clearance }: Among): PinHole {
-  const { id, name, through, closesIn, placed, wall } = hole;
+  const { id, name, through, by, closesIn, placed, wall } = hole;
   const near = all?.nearest[i];
   const air = near === undefined ? Number.NaN : near.distance - all!.diameter / 2;
   const bites = near === undefined ? Number.NaN : Math.max(0, pin / 2 - near.distance);
@@ -213,6 +178,7 @@ function holeFound(hole: Hole, i: number, { met, all, pin, clearance }: Among): 
     name,
     through,
     closesIn,
+    by,
     placed,
     alone: straightPin([wall])?.diameter ?? Number.NaN,
     beside: { A: from(hole, all, 0), B: from(hole, all, placed.length) },
@@ -232,7 +198,7 @@ function holeFound(hole: Hole, i: number, { met, all, pin, clearance }: Among): 
 
 /** The axis of a hole at a depth, from the line of the largest pin. */
 function from({ axis, placed }: Hole, all: StraightPin | null, depth: number) {
-  const { x, y, z } = at(axis, placed, depth);
+  const { x, y, z } = inPinFrame(axis, placed, depth);
   const line = all?.line;
   return {
     x: line === undefined ? Number.NaN : x - line.x - line.leanX * z,
@@ -245,13 +211,13 @@ function offOf({ axis, placed }: Hole, others: readonly Hole[], clearance: numbe
   if (others.length === 0) return null;
   const line = lineThrough(
     others.map((one) => {
-      const { x, y, z } = at(one.axis, one.placed, one.placed.length / 2);
+      const { x, y, z } = inPinFrame(one.axis, one.placed, one.placed.length / 2);
       return { station: z, x, y };
     }),
   );
   const [far] = (['A', 'B'] as const)
     .map((face) => {
-      const own = at(axis, placed, face === 'A' ? 0 : placed.length);
+      const own = inPinFrame(axis, placed, face === 'A' ? 0 : placed.length);
       const [x, y] = [own.x - line.x - line.leanX * own.z, own.y - line.y - line.leanY * own.z];
       const theta = Math.atan2(x, y);
       const perSide = Math.hypot(x, y);

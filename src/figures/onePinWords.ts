@@ -125,12 +125,24 @@ const othersOf = (holes: readonly PinHole[]) => (holes.length > 2 ? 'others' : '
 
 /** What of each bore was asked, for those who check. */
 export function throughWords({ holes }: OnePin, units: Units): string[] {
-  return holes.map(({ name, through, closesIn, alone }) => {
-    const size = formatAcross(alone, units, digits(units));
-    return through === 'wall'
-      ? `${name}: its bare wall as last measured, which lets ${size} through by itself.`
-      : `${name}: the inside of its bushing, less ${formatAcross(closesIn, units, digits(units))} that it may close in when it is pressed (all of the press fit, the safe plan): ${size} by itself.`;
+  return holes.map((one) => {
+    const size = formatAcross(one.alone, units, digits(units));
+    return one.by === null
+      ? `${one.name}: its bare wall as last measured, which lets ${size} through by itself.`
+      : `${one.name}: the inside of its bushing, ${closing(one.by, formatAcross(one.closesIn, units, digits(units)))}: it lets ${size} through by itself.`;
   });
+}
+
+/** How the bushing's bore closes in, and how that is known. */
+function closing(by: NonNullable<PinHole['by']>, amount: string): string {
+  switch (by) {
+    case 'shape':
+      return `in the shape that it takes when it is pressed in, ${amount} smaller on average`;
+    case 'formula':
+      return `less ${amount} that it closes in by the formula for round rings, as its shape cannot be worked out here`;
+    case 'whole':
+      return `less ${amount} that it may close in (all of the press fit, which is safe), as sizes of bushing or boss are missing for more`;
+  }
 }
 
 function listed(parts: readonly string[]): string {

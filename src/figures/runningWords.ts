@@ -47,7 +47,11 @@ export function runningWords(part: RunningPart, units: Units): RunningWords {
 
 function pinLine({ from, name, least, greatest, give, places }: PinSizes, units: Units): string {
   const { across, plain } = written(units, give);
-  const source = from === 'surveyed' ? `“${name}”, as measured,` : 'The pin';
+  const source = {
+    surveyed: `“${name}”, as measured,`,
+    list: 'The pin',
+    'other-list': `The pin as measured for “${name}”`,
+  }[from];
   const size = least === greatest ? across(least) : `${plain(least)} to ${across(greatest)}`;
   const few =
     places < 3

@@ -10,8 +10,9 @@ import { lengthMm } from '../../job/units.ts';
 
 /** Sizes across, mm. */
 export interface PinSizes {
-  /** `surveyed`: a pin of the job with readings; `list`: sizes typed at the bore. */
-  readonly from: 'surveyed' | 'list';
+  /** `surveyed`: a pin of the job with readings; `list`: sizes typed at the bore; `other-list`: at another bore of the pin. */
+  readonly from: 'surveyed' | 'list' | 'other-list';
+  /** Of the pin that was surveyed, or of the bore that has the list. */
   readonly name: string;
   readonly least: number;
   readonly mean: number;
@@ -31,16 +32,25 @@ export function pinOf(
   feature: Feature,
   parts: readonly BoreEvaluation[],
 ): PinSizes | null {
-  return surveyed(job, feature, parts) ?? listed(feature);
+  return surveyed(job, feature, parts) ?? listed(feature, 'list') ?? elsewhere(job, feature);
 }
 
-function listed(feature: Feature): PinSizes | null {
+/** The only list of the job, where it has no more than one pin: of several nobody could say which runs here. */
+function elsewhere({ features }: Job, feature: Feature): PinSizes | null {
+  const pins = features.filter(({ kind }) => kind === 'pin');
+  const lists = features.flatMap((one) =>
+    one.kind === 'bore' && one.id !== feature.id ? (listed(one, 'other-list') ?? []) : [],
+  );
+  return pins.length < 2 && lists.length === 1 ? lists[0]! : null;
+}
+
+function listed(feature: Feature, from: 'list' | 'other-list'): PinSizes | null {
   const typed = (feature.pin?.diameters ?? []).map((d) => lengthMm(d)).filter((mm) => mm > 0);
   const size = listSize(typed, 2 * gaugeKind('outside-micrometer').repeatability);
   if (size === null) return null;
   const { least, mean, greatest } = size;
   const sizes = { least: least.mm, mean: mean.mm, greatest: greatest.mm };
-  return { from: 'list', name: 'the pin', ...sizes, give: least.give, places: typed.length };
+  return { from, name: feature.name, ...sizes, give: least.give, places: typed.length };
 }
 
 /** Of the stretch that is said to run here, else of the whole pin. */
