@@ -3,6 +3,8 @@ import * as v from 'valibot';
 import { type BushingFit, type FitFound, fitOfSurvey } from '../evaluate/fit.ts';
 import type { OnePin } from '../evaluate/onePin.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { fitAnswers } from '../figures/fitAnswers.ts';
+import { type FitWant, fitWants, WANT_NAMES } from '../figures/fitMissing.ts';
 import { orderSteps } from '../figures/orderWords.ts';
 import { hotWork } from '../job/safety.ts';
 import type { Job } from '../job/schema.ts';
@@ -16,6 +18,19 @@ import { SlipSchema, slipReport } from './slipReport.ts';
 
 const Num = v.nullable(v.number());
 
+/** In short, as at the head of the fit on the page. */
+const ShortSchema = v.strictObject({
+  answers: v.array(
+    v.strictObject({
+      asks: v.picklist(['goes-in', 'holds', 'turns', 'seconds']),
+      question: v.string(),
+      says: v.string(),
+    }),
+  ),
+  /** What must be said before all can be told. */
+  wants: v.array(v.picklist(Object.keys(WANT_NAMES) as FitWant[])),
+});
+
 const BushingSchema = v.strictObject({
   name: v.string(),
   /** As measured, or made to suit the target. */
@@ -24,6 +39,7 @@ const BushingSchema = v.strictObject({
   inside: Num,
   length: Num,
   seat: v.strictObject({ from: v.number(), to: Num }),
+  short: ShortSchema,
   press: PressSchema,
   /** With heat and cold, and the seconds that are left. */
   slip: SlipSchema,
@@ -97,6 +113,7 @@ function orderReport(
 
 function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number] {
   const { name, from, outside, inside, length, seat } = one.seated;
+  const { open } = hotWork(job.safety);
   return {
     name,
     from,
@@ -104,8 +121,16 @@ function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number]
     inside: orNull(inside),
     length: orNull(length),
     seat: { from: seat.from, to: orNull(seat.to) },
+    short: {
+      answers: fitAnswers(one, job.units, open).map(({ asks, question, says }) => ({
+        asks,
+        question,
+        says,
+      })),
+      wants: fitWants(one, open),
+    },
     press: pressReport(one, job.units),
-    slip: slipReport(one, job.units, hotWork(job.safety).open),
+    slip: slipReport(one, job.units, open),
     round: roundReport(one.round, one.seated, job.units),
     running: runningReport(one.running, job.units),
   };

@@ -4,6 +4,8 @@ import type { OnePin } from '../evaluate/onePin.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { clockWords } from '../figures/clockWords.ts';
 import { degreesName } from '../figures/degrees.ts';
+import { fitAnswers } from '../figures/fitAnswers.ts';
+import { fitWants, wantWords } from '../figures/fitMissing.ts';
 import { fitHead } from '../figures/fitWords.ts';
 import { orderSteps } from '../figures/orderWords.ts';
 import { roundWords } from '../figures/roundWords.ts';
@@ -44,6 +46,7 @@ export function fitParts(
         head: `Fit of ${one.seated.name}`,
         lines: [
           fitHead(one.seated, job.units),
+          ...shortLines(one, job),
           ...pressLines(one.press, job.units),
           ...roundWords(one.round, job.units),
           ...Object.values(runningWords(one.running, job.units)).flat(),
@@ -53,6 +56,15 @@ export function fitParts(
     ]),
     ...(feature.sideGap === undefined ? [] : [gap]),
     order,
+  ];
+}
+
+/** The answers first. */
+function shortLines(one: BushingFit, { units, safety }: Job): string[] {
+  const { open } = hotWork(safety);
+  return [
+    ...fitAnswers(one, units, open).map(({ question, says }) => `${question} ${says}`),
+    ...wantWords(fitWants(one, open)),
   ];
 }
 

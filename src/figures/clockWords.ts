@@ -38,17 +38,13 @@ function missingWords({ chosen, fault }: Heat, { inside, outside, boss }: Seated
   if (fault !== null) return [];
   const says = [];
   if (!(inside > 0))
-    says.push(
-      'Give the bushing’s inside diameter under Measure: the seconds until the gap closes follow.',
-    );
+    says.push('Give the bushing’s inside diameter: the seconds until the gap closes follow.');
   else if (!(inside < outside))
-    says.push('The bushing is as large inside as outside: look at both sizes under Measure.');
+    says.push('The bushing is as large inside as outside: look at both sizes.');
   if (!(boss.outside > 0))
-    says.push(
-      'Give the boss’s outside diameter under Measure: the seconds until the gap closes follow.',
-    );
+    says.push('Give the boss’s outside diameter: the seconds until the gap closes follow.');
   else if (!(boss.outside > outside))
-    says.push('The boss is no larger outside than its bore: look at both sizes under Measure.');
+    says.push('The boss is no larger outside than its bore: look at both sizes.');
   if (says.length === 0 && !(chosen !== null && chosen.least > 0)) {
     says.push('There is no room when they touch, so that no seconds are left.');
   }
@@ -64,18 +60,25 @@ export function timeSaid(seconds: number): string {
   return `${Math.round(seconds / 3600)} hours`;
 }
 
+/** Whether what is left when they touch is enough to be home: even at the worst, as usual, or not. */
+export function enoughTime({ usual, soonest, needs }: Clock): 'always' | 'usually' | 'never' {
+  // What does not close within hours lasts.
+  const lasts = ({ seconds }: Clock['usual']) => !(seconds < needs);
+  return lasts(soonest) ? 'always' : lasts(usual) ? 'usually' : 'never';
+}
+
+const ENOUGH = {
+  always: 'That is enough even at the worst.',
+  usually: 'That is enough as usual, and not at the worst: win more time first.',
+  never: 'That is not enough: win more time before anybody starts.',
+} as const;
+
 function saysWords(clock: Clock, { facts }: Heat): string[] {
   const { usual, soonest, latest, needs, contact } = clock;
   const sure = soonest.seconds;
   const says = [
     `From the moment they touch, the gap closes in about ${timeSaid(usual.seconds)}: as little as ${timeSaid(sure)} and as much as ${timeSaid(latest.seconds)}, as heat crosses faster or slower.`,
-    `To be home takes ${needs} seconds${facts.stop === 'eye' ? `, ${facts.find.value} of them to find the depth by eye` : ' against a stop'}. ${
-      sure >= needs
-        ? 'That is enough even at the worst.'
-        : usual.seconds >= needs
-          ? 'That is enough as usual, and not at the worst: win more time first.'
-          : 'That is not enough: win more time before anybody starts.'
-    }`,
+    `To be home takes ${needs} seconds${facts.stop === 'eye' ? `, ${facts.find.value} of them to find the depth by eye` : ' against a stop'}. ${ENOUGH[enoughTime(clock)]}`,
     `Counted with ${Math.round(contact.usual)} W/m²K between the two${
       facts.contact > 0 ? '' : ' at first, through the air that lies between them'
     } (${Math.round(contact.least)} to ${Math.round(contact.most)}); the boss is known within 10 °C (18 °F), the bushing within 5 °C (9 °F), and the wall as it was measured. Counted as if all of it were in at once, and as a plain ring: heavier metal around keeps the boss warm longer.`,

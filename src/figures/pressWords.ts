@@ -43,13 +43,12 @@ export function pressWords(part: PressPart, units: Units): PressWords {
 const MISSING: Readonly<Record<PressMissing, string>> = {
   outside: 'Give the bushing’s outside diameter under Measure: the press fit follows.',
   inside:
-    'Give the bushing’s inside diameter under Measure: pressure, stresses, close-in and press force follow.',
+    'Give the bushing’s inside diameter: pressure, stresses, close-in and press force follow.',
   'boss-size':
-    'Give the outside diameter of the boss under Measure: pressure, stresses, close-in and press force follow.',
-  bushing:
-    'The bushing is as large inside as it is outside, or larger: look at both of its sizes under Measure.',
-  boss: 'The boss is no larger outside than the bushing that goes into it: look at its outside diameter under Measure.',
-  size: 'The size of the bushing cannot be: look at its outside diameter under Measure.',
+    'Give the outside diameter of the boss: pressure, stresses, close-in and press force follow.',
+  bushing: 'The bushing is as large inside as it is outside, or larger: look at both of its sizes.',
+  boss: 'The boss is no larger outside than the bushing that goes into it: look at its outside diameter.',
+  size: 'The size of the bushing cannot be: look at its outside diameter.',
   material:
     'The stiffness of boss or bushing cannot be: look at the figures of their metals below.',
 };

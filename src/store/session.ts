@@ -71,6 +71,8 @@ export interface Session {
   readonly unit: Unit | null;
   /** The page's own keypad comes up with the table; null: where fingers do the pointing. */
   readonly keypad: boolean | null;
+  /** Folds that were opened or shut by hand, by their ids; one that is not named is as it first showed. */
+  readonly folds: Readonly<Record<string, boolean>>;
   /** How far the notebook is scrolled, CSS pixels. */
   readonly scroll: number;
 }
@@ -101,6 +103,7 @@ export const FIRST_LOOK: Session = {
   draft: null,
   unit: null,
   keypad: null,
+  folds: {},
   scroll: 0,
 };
 

@@ -3,7 +3,9 @@ import { useRef } from 'react';
 import { GapClockChart } from '../../drawings/GapClockChart.tsx';
 import { clockWords } from '../../figures/clockWords.ts';
 import { gapClock } from '../../figures/gapClock.ts';
+import { slipShort } from '../../figures/slipShort.ts';
 import { setHeat } from '../../job/edits.ts';
+import { HEAT_RULES, heatCautions, hotWork } from '../../job/safety.ts';
 import { useTheme } from '../../store/theme.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Choice } from '../parts/Choice.tsx';
@@ -17,33 +19,37 @@ const STOPS = [
   { value: 'collar', text: 'by a stop' },
 ] as const;
 
-interface Props extends FitProps {
-  /** Whether steps with heat may be told. */
-  readonly open: boolean;
-}
-
-export function ClockPart(props: Props) {
-  const { bench, one, open } = props;
-  const words = clockWords(one.clock, one.heat, one.seated, bench.job.units);
+export function ClockPart(props: FitProps) {
+  const { bench, one } = props;
+  const { safety, units } = bench.job;
+  const { open } = hotWork(safety);
+  const words = clockWords(one.clock, one.heat, one.seated, units);
+  if (slipShort(one.heat, units, open).is === 'waits') {
+    return <p className="soft">The seconds are told once the questions about heat are answered.</p>;
+  }
   return (
-    <>
-      <h4>The clock</h4>
+    <div className="heat-part">
       <Said lines={[...words.missing, ...words.says]} />
       {one.clock !== null && (
         <>
           <Picture {...props} />
-          {props.found.bushings[0] === one && <Given {...props} />}
+          {props.found.bushings[0] === one && <Given {...props} open={open} />}
           <p>What helps:</p>
           <Said lines={words.helps} />
           <p>When it stops half-way:</p>
           <Said lines={open ? words.stuck : words.stuck.slice(0, 1)} />
+          <ul className="cautions">
+            {(open ? [...heatCautions(safety, 'fit'), HEAT_RULES] : [HEAT_RULES]).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
         </>
       )}
-    </>
+    </div>
   );
 }
 
-function Picture({ bench: { job }, one: { clock } }: Props) {
+function Picture({ bench: { job }, one: { clock } }: FitProps) {
   const theme = useTheme((state) => state.shown);
   const root = useRef<HTMLElement>(null);
   const { width } = useSize(root);
@@ -61,7 +67,12 @@ function Picture({ bench: { job }, one: { clock } }: Props) {
   );
 }
 
-function Given({ bench, one: { heat }, open }: Props) {
+interface GivenProps extends FitProps {
+  /** Whether steps with heat may be told. */
+  readonly open: boolean;
+}
+
+function Given({ bench, one: { heat }, open }: GivenProps) {
   const edit = useJob((state) => state.edit);
   return (
     <p className="facts">

@@ -1,21 +1,14 @@
 /** The parts of the fit, bushing by bushing. */
 import { useEffect } from 'react';
-import { fitHead } from '../../figures/fitWords.ts';
 import { setFit } from '../../job/edits.ts';
 import { useFit, wantFit } from '../../store/fit.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useJob } from '../../store/useJob.ts';
 import { useShop } from '../../store/useShop.ts';
 import type { Worked } from '../plan/worked.ts';
-import { HeatPart } from './HeatPart.tsx';
-import { MaterialsPart } from './MaterialsPart.tsx';
-import { OnePinPart } from './OnePinPart.tsx';
-import { OrderPart } from './OrderPart.tsx';
-import { SideGapPart } from './SideGapPart.tsx';
 import './fitLine.css';
-import { PressPart } from './PressPart.tsx';
-import { RoundPart } from './RoundPart.tsx';
-import { RunningPart } from './RunningPart.tsx';
+import { OneBushing } from './OneBushing.tsx';
+import { WholeParts } from './WholeParts.tsx';
 
 export default function FitParts({ bench }: { readonly bench: Worked }) {
   const { job, bore, survey } = bench;
@@ -36,19 +29,9 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
       ) : (
         <>
           {found.bushings.map((one) => (
-            <section key={one.seated.id}>
-              <h3>{one.seated.name}</h3>
-              <p>{fitHead(one.seated, job.units)}</p>
-              <PressPart {...{ bench, found, one }} />
-              <RoundPart {...{ bench, found, one }} />
-              <RunningPart {...{ bench, found, one }} />
-              <HeatPart {...{ bench, found, one }} />
-            </section>
+            <OneBushing key={`${survey.id} ${one.seated.id}`} {...{ bench, found, one }} />
           ))}
-          {found.onePin !== null && <OnePinPart bench={bench} found={found.onePin} />}
-          <SideGapPart bench={bench} found={found.side} />
-          <OrderPart bench={bench} found={found} />
-          <MaterialsPart bench={bench} found={found} />
+          <WholeParts key={survey.id} bench={bench} found={found} />
         </>
       )}
     </>

@@ -10,7 +10,6 @@ import { TableRoom } from '../parts/TableRoom.tsx';
 import { SafetyQuestions } from '../plan/SafetyQuestions.tsx';
 import { Said } from '../plan/Said.tsx';
 import { useSize } from '../useSize.ts';
-import { ClockPart } from './ClockPart.tsx';
 import type { FitProps } from './fitProps.ts';
 import { HeatGiven } from './HeatGiven.tsx';
 import './heat.css';
@@ -26,7 +25,6 @@ export function HeatPart(props: FitProps) {
   const asked = bore.decisions.way === 'squeeze' || bore.decisions.way === 'weld';
   return (
     <section className="heat-part" aria-label={`Heat and cold for ${one.seated.name}`}>
-      <h4>With heat and cold</h4>
       {words.wrong.map((line) => (
         <p key={line} className="stop">
           {line}
@@ -58,7 +56,6 @@ export function HeatPart(props: FitProps) {
               <li key={line}>{line}</li>
             ))}
           </ul>
-          <ClockPart {...props} open={work.open} />
         </>
       )}
       {first && !asked && <SafetyQuestions safety={job.safety} work={work} />}

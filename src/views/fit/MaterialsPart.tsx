@@ -29,8 +29,7 @@ export function MaterialsPart({ bench, found }: Props) {
   const own = name !== shown.metal;
   const entry = (job.materials ?? []).find((one) => sameName(one.name, name));
   return (
-    <details className="way-fold metals">
-      <summary>Metals and their figures</summary>
+    <>
       <p className="facts">
         Figures of{' '}
         <Choice
@@ -70,7 +69,7 @@ export function MaterialsPart({ bench, found }: Props) {
       )}
       <AddMetal onAdded={look} />
       <p className="soft">{METALS_SAID}</p>
-    </details>
+    </>
   );
 }
 

@@ -26,8 +26,7 @@ export function OnePinPart({ bench, found }: Props) {
   const { units } = bench.job;
   const missing = onePinMissing(found);
   return (
-    <section>
-      <h3>Several bores on one pin</h3>
+    <>
       <Said lines={[...onePinWords(found, units), ...offLineWords(found, units)]} />
       <Pictures found={found} />
       {missing.length > 0 && <Said lines={missing} />}
@@ -40,7 +39,7 @@ export function OnePinPart({ bench, found }: Props) {
           <Said lines={throughWords(found, units)} />
         </div>
       </details>
-    </section>
+    </>
   );
 }
 

@@ -1,11 +1,9 @@
 /** The order of the work as a checklist to tick off, on the page and on paper. */
 import type { Step } from '../../figures/orderStep.ts';
-import { orderSteps } from '../../figures/orderWords.ts';
 import type { Paper } from '../../figures/paper.ts';
 import { PAPERS } from '../../figures/paper.ts';
 import { setFit } from '../../job/edits.ts';
 import { hotWork } from '../../job/safety.ts';
-import type { useFit } from '../../store/fit.ts';
 import { useJob } from '../../store/useJob.ts';
 import { PrintOn } from '../parts/PrintOn.tsx';
 import { Words } from '../parts/Words.tsx';
@@ -15,13 +13,12 @@ import '../plan/passPage.css';
 
 interface Props {
   readonly bench: Worked;
-  readonly found: NonNullable<ReturnType<typeof useFit.getState>['shown']>;
+  readonly steps: readonly Step[];
 }
 
-export function OrderPart({ bench, found }: Props) {
+export function OrderPart({ bench, steps }: Props) {
   const { job, bore } = bench;
   const edit = useJob((state) => state.edit);
-  const steps = orderSteps(found, found.onePin, job, bore);
   const done = bore.decisions.fit?.done ?? [];
   const tick = (key: string, on: boolean) =>
     edit((now) => {
@@ -30,8 +27,7 @@ export function OrderPart({ bench, found }: Props) {
       return setFit(now, bore.id, 'done', next.length === 0 ? undefined : next);
     });
   return (
-    <section>
-      <h3>Order of the work</h3>
+    <>
       <ol className="order-steps">
         {steps.map(({ key, says, cautions }) => (
           <li key={key}>
@@ -65,7 +61,7 @@ export function OrderPart({ bench, found }: Props) {
           {(paper) => <OrderPage bench={bench} steps={steps} done={done} paper={paper} />}
         </PrintOn>
       </p>
-    </section>
+    </>
   );
 }
 

@@ -28,7 +28,6 @@ export function PressPart({ bench, found, one }: FitProps) {
   const { alarms, local, metals, missing, rows, holds } = pressWords(one.press, units);
   return (
     <div className="press-part">
-      <h4>Press fit</h4>
       {alarms.length > 0 && (
         <ul className="press-alarms">
           {alarms.map((text) => (

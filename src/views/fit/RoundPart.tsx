@@ -18,7 +18,6 @@ export function RoundPart({ bench: { job }, one }: FitProps) {
   const words = roundWords(round, job.units);
   return (
     <div className="fit-part">
-      <h4>Where it presses</h4>
       <Said lines={words} />
       {round.fit && round.fit.touching > 0 && (
         <Pressed wall={seated.wall} fit={round.fit} units={job.units} said={words.join(' ')} />

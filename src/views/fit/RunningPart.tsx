@@ -27,7 +27,6 @@ export function RunningPart({ bench, found, one }: FitProps) {
   );
   return (
     <div className="fit-part">
-      <h4>How freely the pin runs</h4>
       <Limits bench={bench} found={found} one={one} />
       <Said lines={words.said} />
       <Said lines={words.open} steps />

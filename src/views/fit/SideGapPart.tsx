@@ -38,8 +38,7 @@ export function SideGapPart({ bench, found }: Props) {
     />
   );
   return (
-    <section>
-      <h3>Side gap</h3>
+    <>
       <p>
         Between the ears: <Places bench={bench} of="between" label="Between the ears" />. Over both
         faces of this boss: <Places bench={bench} of="width" label="Over both faces" />.
@@ -71,7 +70,7 @@ export function SideGapPart({ bench, found }: Props) {
         </figure>
       )}
       <Layers rows={layerRows(found, job.units)} />
-    </section>
+    </>
   );
 }
 

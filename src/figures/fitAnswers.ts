@@ -1,0 +1,162 @@
+/**
+ * The fit of one bushing in short: whether it goes in, holds and lets the pin turn, and how many seconds there are. One
+ * sentence each, the answer first, the same for page and report.
+ */
+import type { PressCase, PressPart } from '../evaluate/fit/press.ts';
+import type { BushingFit } from '../evaluate/fit.ts';
+import type { Units } from '../job/schema.ts';
+import { formatDepth } from '../job/units.ts';
+import { clockWords } from './clockWords.ts';
+import { forceText, torqueText } from './loads.ts';
+import { nearClock } from './nearClock.ts';
+import { clearanceOf, openedTo } from './runningShort.ts';
+import { type SlipShort, secondsShort, slipShort } from './slipShort.ts';
+import { percentOf } from './wayWords.ts';
+import { written } from './written.ts';
+
+/** The parts of one bushing's fit, as page and report name them. */
+export type BushingPartName = 'press' | 'round' | 'running' | 'heat' | 'clock';
+
+export const PART_TITLES: Readonly<Record<BushingPartName, string>> = {
+  press: 'Press fit',
+  round: 'Where it presses',
+  running: 'How freely the pin runs',
+  heat: 'Heat and cold',
+  clock: 'The clock',
+};
+
+export interface ShortAnswer {
+  readonly asks: 'goes-in' | 'holds' | 'turns' | 'seconds';
+  readonly question: string;
+  readonly says: string;
+  /** Where it is told in full. */
+  readonly parts: readonly BushingPartName[];
+}
+
+/** @param open whether steps with heat may be told */
+export function fitAnswers(one: BushingFit, units: Units, open: boolean): ShortAnswer[] {
+  return [
+    {
+      asks: 'goes-in',
+      question: 'Goes in?',
+      says: goesIn(one, units, open),
+      parts: ['press', 'heat'],
+    },
+    { asks: 'holds', question: 'Holds?', says: holds(one.press, units), parts: ['press', 'round'] },
+    { asks: 'turns', question: 'Pin turns?', says: turns(one, units), parts: ['running'] },
+    { asks: 'seconds', question: 'How long?', says: seconds(one, units, open), parts: ['clock'] },
+  ];
+}
+
+function goesIn({ press, heat }: BushingFit, units: Units, open: boolean): string {
+  const { local, holds: held } = press;
+  if (Number.isNaN(local.mean)) return 'Not known: the size of the bushing or of its seat is not.';
+  const text = written(units, local.give);
+  const fit =
+    local.greatest - local.least < 1e-9
+      ? `the press fit is ${text.across(local.mean)}, the same everywhere`
+      : `the press fit is ${text.plain(local.least)} at the least, ${text.plain(local.mean)} on the mean and ${text.across(local.greatest)} at the most`;
+  if (heat.fault === 'loose') {
+    return `It slips in by itself, without press, heat or cold: ${fit}.`;
+  }
+  const pressed =
+    held !== null && held.high.force > 0
+      ? [
+          `Pressed cold it takes ${forceText(held.low.force, units)} to ${forceText(held.high.force, units)}`,
+        ]
+      : [];
+  const slipped = slipInWords(slipShort(heat, units, open));
+  const ways = [...pressed, ...(slipped === null ? [] : [slipped])].join('; ');
+  return capital(`${ways === '' ? '' : `${ways}; `}${fit}.`);
+}
+
+function slipInWords({ is, must, by, lacks }: SlipShort): string | null {
+  switch (is) {
+    case 'untold':
+      return null;
+    case 'waits':
+      return `to slip in, ${must} must be won by heat and cold, told once the questions about heat are answered`;
+    case 'short':
+      return `to slip in, ${must} must be won, and the ${by} leave ${lacks} of that open`;
+    case 'enough':
+      return `or it slips in with the ${by}, which win the ${must} that it takes`;
+  }
+}
+
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
+function holds(press: PressPart, units: Units): string {
+  const { local, held, cases, holds: grip, facts } = press;
+  if (Number.isNaN(local.mean)) return 'Not known: the size of the bushing or of its seat is not.';
+  const text = written(units, local.give);
+  const share = Number.isNaN(held.likely)
+    ? ''
+    : `, and ${percentOf(held.likely)} of the seat is held`;
+  const least = `the least press fit is ${text.across(local.least)}`;
+  if (local.mean <= facts.loss.mm) {
+    return `No: ${least} and the mean ${text.across(local.mean)}, so that on the whole nothing presses on it.`;
+  }
+  const lead =
+    local.least < 0
+      ? `Not everywhere: ${least} at ${nearClock(local.theta)}, ${formatDepth(local.z, units)} deep${share}`
+      : `Yes: ${least}${share}`;
+  if (cases === null || grip === null) {
+    return `${lead}; what it bears follows once the sizes below are known.`;
+  }
+  return `${lead}; it bears at least ${forceText(grip.low.force, units)} along and ${torqueText(grip.low.torque, units)} before it turns; ${stressWords(press, cases.greatest)}`;
+}
+
+/** As if the whole seat were as tight as its tightest place. */
+function stressWords({ boss, bushing }: PressPart, { bossLoad, bushingLoad }: PressCase): string {
+  const of = (brittle: boolean) => (brittle ? 'tensile strength' : 'yield strength');
+  const much = bossLoad.share >= 1 || bushingLoad.share >= 1 ? ', which is more than it bears' : '';
+  const [its, their] = [of(boss.brittle), of(bushing.brittle)];
+  const loads =
+    its === their
+      ? `the boss to ${percentOf(bossLoad.share)} and the bushing to ${percentOf(bushingLoad.share)} of their ${its}`
+      : `the boss to ${percentOf(bossLoad.share)} of its ${its} and the bushing to ${percentOf(bushingLoad.share)} of its ${their}`;
+  return `at its tightest place it loads ${loads}${much}.`;
+}
+
+function turns({ running }: BushingFit, units: Units): string {
+  const { pin, free, installed, limits, safe } = running;
+  const text = written(units, Number.NaN);
+  if (pin === null) return 'Not known: nobody measured the pin.';
+  if (free === null) return 'Not known: the bushing’s inside diameter is not given.';
+  if (!(free.tightest > 0)) {
+    return `No: by their sizes the pin is ${text.across(-free.tightest)} larger than the bushing’s bore even before that goes in.`;
+  }
+  if (installed === null) {
+    const left = Number.isNaN(safe)
+      ? ''
+      : `, and ${text.across(safe)} would be left at the tightest if all of the press fit closed its bore`;
+    return `Before the bushing goes in its bore is ${text.plain(free.tightest)} to ${text.across(free.loosest)} larger than the pin${left}.`;
+  }
+  const clears = clearanceOf(installed, units);
+  const least = text.across(limits.least.mm);
+  switch (installed.verdict) {
+    case 'stuck':
+      return `No: it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
+    case 'tight':
+      return `Too tight: it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
+    case 'worn':
+      return `It rattles: it clears the pin by ${clears}, past the ${text.across(limits.worn.mm)} from which a joint counts as worn out.`;
+    case 'wide':
+      return `Yes, loosely: it clears the pin by ${clears}, and at most ${text.across(limits.most.mm)} is wanted when new.`;
+    case 'good':
+      return `Yes: it clears the pin by ${clears}, between the ${text.plain(limits.least.mm)} and ${text.across(limits.most.mm)} that are wanted.`;
+  }
+}
+
+function seconds({ clock, heat, seated }: BushingFit, units: Units, open: boolean): string {
+  if (heat.fault === 'loose') return 'As long as you like: without heat or cold nothing closes.';
+  if (slipShort(heat, units, open).is === 'waits')
+    return 'Told once the questions about heat are answered.';
+  if (clock === null) {
+    const [why] = clockWords(clock, heat, seated, units).missing;
+    return `Not known. ${why ?? 'The temperatures below do not let it in.'}`;
+  }
+  return secondsShort(clock);
+}
