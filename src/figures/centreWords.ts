@@ -46,6 +46,8 @@ export interface CentreRow {
   readonly lean: string;
   /** `40 % of the limit`, of the lean that the partner allows; '' where none is known. */
   readonly ofLimit: string;
+  /** `off the line by 96 % of the limit`, half-way in, of what the running clearance allows; '' where none is known. */
+  readonly ofAside: string;
   /** `0.0020 to 6:00`, per side in the job's units. */
   readonly moves: string;
 }
@@ -69,7 +71,7 @@ export function centreRows({ costs, limit }: Centres, units: Units): CentreRow[]
   const { bare } = written(units, give);
   const decimals = Math.max(...costs.map(({ amounts }) => massDecimals(amounts)));
   const volumeDecimals = Math.max(...costs.map(({ amounts }) => volumeDecimalsOf(amounts)));
-  return costs.map(({ rule, amounts, cut, lean, moved, seating }) => {
+  return costs.map(({ rule, amounts, cut, lean, aside, moved, seating }) => {
     const by = bare(moved.by);
     return {
       rule,
@@ -79,6 +81,8 @@ export function centreRows({ costs, limit }: Centres, units: Units): CentreRow[]
       held: percentText(seating.hand ?? seating.suit),
       lean: Number(leanFigure(lean, units)) > 0 ? leanFigure(lean, units) : 'none',
       ofLimit: limit === null ? '' : `${percentOf(lean, limit.lean)} of the limit`,
+      ofAside:
+        limit === null ? '' : `off the line by ${percentOf(aside, limit.aside)} of the limit`,
       moves: Number(by) > 0 ? `${by} to ${nearClock(moved.theta)}` : 'stays',
     };
   });

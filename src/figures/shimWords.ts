@@ -67,7 +67,7 @@ function stackWords(shims: Shims, facts: BuildUp['facts'], units: Units): string
   const { cleanUp, round, stated, missing, stack, pressFit, massOff, passesTo } = shims;
   const from = facts.stock.from === 'shop' ? 'the stock of this shop' : 'the usual sheets';
   const size = stated ? 'Ground round at' : 'Grind it round at';
-  const clean = `every place cleans up at ${formatAcross(cleanUp, units)}`;
+  const clean = `every place of the seat, to its ends, cleans up at ${formatAcross(cleanUp, units)}`;
   const off = `${massOff.toFixed(1)} g comes off for that`;
   if (stack === null) {
     return [

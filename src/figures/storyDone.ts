@@ -162,7 +162,7 @@ export function sayDone(
 
 /** How far the share may be out; empty where it cannot. */
 function within({ least, most }: Share): string {
-  const [from, to] = [least, most].map((likely) => percentText({ likely, least, most }));
+  const [from, to] = [least, most].map((likely) => percentText({ likely }));
   return from === to ? '' : `Within the give-or-take of the readings it could be ${from} to ${to}.`;
 }
 

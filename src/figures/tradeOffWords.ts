@@ -1,12 +1,12 @@
 /** What the chosen size of target costs and leaves, in one sentence; and what the chart of all sizes speaks of. */
 import type { Removal, Target } from '../bore/types.ts';
 import type { SurveyEvaluation } from '../evaluate.ts';
-import { decimalsOf } from '../job/digits.ts';
 import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth } from '../job/units.ts';
-import { amountWords, earned } from './amountWords.ts';
+import { amountWords } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
 import { type Sentence, said } from './sentence.ts';
+import { percentOf } from './wayWords.ts';
 import { written } from './written.ts';
 
 type Seating = NonNullable<SurveyEvaluation['seating']>;
@@ -80,18 +80,12 @@ function gapWords(gap: Seating['gap'], behind: number, units: Units): Sentence {
   return said('worst gap ', perSide(gap.over), rest);
 }
 
-/** To as many digits as the way from the least to the most allows: `62 %`, `60 %`. */
-export function percentText({ likely, least, most }: Share): string {
-  if (Number.isNaN(likely)) return 'no known share';
-  return `${percent(likely, least, most)} %`;
+/** To whole per cent, as the ways of mending have it too: `62 %`; how well it is known stands beside it. */
+export function percentText({ likely }: Pick<Share, 'likely'>): string {
+  return Number.isNaN(likely) ? 'no known share' : percentOf(likely);
 }
 
 function doubtText({ likely, least, most }: Share): string {
   if (Number.isNaN(likely) || !(most > least)) return '';
-  return ` (${percent(least, least, most)} to ${percent(most, least, most)})`;
-}
-
-function percent(share: number, least: number, most: number): string {
-  const decimals = Math.min(0, decimalsOf((100 * (most - least)) / 2) ?? 0);
-  return earned(100 * share, decimals);
+  return ` (${percentOf(least).replace(' %', '')} to ${percentOf(most).replace(' %', '')})`;
 }

@@ -36,9 +36,9 @@ describe('a place in one line', () => {
     expect(decimalsFor(0.0012 * IN, 'in')).toBe(4);
     expect(decimalsFor(0.0031 * IN, 'in')).toBe(3);
     expect(decimalsFor(0.01 * IN, 'in')).toBe(3);
-    expect(decimalsFor(0.03 * IN, 'in')).toBe(2);
+    expect(decimalsFor(0.03 * IN, 'in')).toBe(3);
     expect(decimalsFor(0.00001 * IN, 'in')).toBe(4);
-    expect(decimalsFor(0.25, 'mm')).toBe(1);
+    expect(decimalsFor(0.25, 'mm')).toBe(2);
     expect(decimalsFor(Number.NaN, 'mm')).toBe(3);
     expect(decimalsFor(0, 'mm')).toBe(3);
   });

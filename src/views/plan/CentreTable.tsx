@@ -54,7 +54,9 @@ interface CentreCellProps {
 }
 
 export function CentreCell({ row, column }: CentreCellProps) {
-  const note = column === 'off' ? row.volume : column === 'lean' ? row.ofLimit : '';
+  const note = { off: row.volume, cut: '', held: '', lean: row.ofLimit, moves: row.ofAside }[
+    column
+  ];
   return (
     <>
       {row[column]}
