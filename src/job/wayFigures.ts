@@ -42,10 +42,25 @@ export function usualWayShare(key: WayShare): string {
   return USUAL_SHARE[key];
 }
 
-/** mm; a text that is no length, or none above 0, counts for nothing. */
+/** Limits that a shop may set to nothing at all; the others are sizes and steps. */
+const MAY_BE_NONE: ReadonlySet<WayFigure> = new Set([
+  'squeezeUnder',
+  'leastPress',
+  'acceptLow',
+  'squeezeLow',
+  'oversizeLow',
+  'turnDownMost',
+]);
+
+export function mayBeNone(key: WayFigure): boolean {
+  return MAY_BE_NONE.has(key);
+}
+
+/** mm; a text that is no length, or too small for what it is, counts for nothing. */
 export function wayFigureMm({ wayFigures }: Decisions, key: WayFigure, units: Units): number {
   const typed = lengthMm(wayFigures?.[key]);
-  return typed > 0 ? typed : lengthMm(usualWayFigure(key, units));
+  const counts = mayBeNone(key) ? typed >= 0 : typed > 0;
+  return counts ? typed : lengthMm(usualWayFigure(key, units));
 }
 
 /** 0 to 1. */

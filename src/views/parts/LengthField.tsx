@@ -1,6 +1,7 @@
 /** A length edited in a sentence: its text as typed, then its unit. A default shows until it is typed over. */
+import { type Least, lengthFault } from '../../figures/fieldWords.ts';
 import type { Typed, Units } from '../../job/schema.ts';
-import { readLength, saysUnit } from '../../job/units.ts';
+import { saysUnit } from '../../job/units.ts';
 import { Field } from './Field.tsx';
 
 export interface LengthFieldProps {
@@ -10,16 +11,16 @@ export interface LengthFieldProps {
   readonly usual?: Typed | undefined;
   readonly placeholder?: string;
   readonly units: Units;
+  /** How small it may be: smaller says so, and the usual counts. Left out: any. */
+  readonly least?: Least;
   /** Undefined: emptied. */
   onEnter(typed: Typed | undefined): void;
 }
 
 export function LengthField(props: LengthFieldProps) {
-  const { label, typed, usual, placeholder = '?', units, onEnter } = props;
+  const { label, typed, usual, placeholder = '?', units, least, onEnter } = props;
   const shown = typed ?? usual;
   const text = shown?.text.trim() ?? '';
-  const read = typed === undefined ? null : readLength(typed);
-  const fault = read !== null && !read.ok && read.why !== '';
   const unit = saysUnit(text) ? '' : (shown?.unit ?? units);
   return (
     <span className="length-field">
@@ -29,7 +30,7 @@ export function LengthField(props: LengthFieldProps) {
         placeholder={placeholder}
         keys={units === 'mm' ? 'decimal' : 'text'}
         usual={typed === undefined && usual !== undefined}
-        fault={fault ? read.why : null}
+        fault={lengthFault(typed, least, usual)}
         onEnter={(next) => {
           const same = next === text && typed === undefined;
           if (!same) onEnter(next === '' ? undefined : { text: next, unit: units });

@@ -38,6 +38,7 @@ export function TargetChoice({ bench, target }: TargetChoiceProps) {
           typed={bore.decisions.target}
           usual={target === null ? undefined : { text: text(target.diameter), unit: units }}
           units={units}
+          least="above none"
           onEnter={(typed) => set(typed)}
         />{' '}
         <Words text="across" />

@@ -1,5 +1,6 @@
 /** What it is ground with: every figure edited where it stands. */
 import type { Passes } from '../../evaluate/passes.ts';
+import { lengthFault } from '../../figures/fieldWords.ts';
 import { toolWords } from '../../figures/passWords.ts';
 import { setDecision } from '../../job/edits.ts';
 import { ToolKind, type Typed, type Unit } from '../../job/schema.ts';
@@ -37,6 +38,7 @@ export function ToolLine({ bench: { job, bore, surveySeen }, passes }: Props) {
     <ToolField
       label={label}
       figure={figure}
+      stated={bore.decisions.grinding?.[key]}
       unit={unit}
       onEnter={(typed) => change({ [key]: typed })}
     />
@@ -76,13 +78,16 @@ export function ToolLine({ bench: { job, bore, surveySeen }, passes }: Props) {
 interface FieldProps {
   readonly label: string;
   readonly figure: ToolFigure;
+  /** As typed, whether it can be used or not. */
+  readonly stated: Typed | undefined;
   readonly unit: Unit;
   onEnter(typed: Typed | undefined): void;
 }
 
 /** A bare number counts in `unit`; what was typed in another says so. */
-function ToolField({ label, figure, unit, onEnter }: FieldProps) {
-  const { typed, from } = figure;
+function ToolField({ label, figure, stated, unit, onEnter }: FieldProps) {
+  const { from } = figure;
+  const typed = stated ?? figure.typed;
   const text =
     typed.unit === unit ? typed.text.trim() : showTyped(typed, unit === 'mm' ? 'mm' : 'in');
   const own = typed.unit === unit || text === typed.text.trim();
@@ -91,7 +96,8 @@ function ToolField({ label, figure, unit, onEnter }: FieldProps) {
       <Field
         label={label}
         value={text}
-        usual={from !== 'typed'}
+        usual={stated === undefined}
+        fault={from === 'typed' ? null : lengthFault(stated, 'above none', figure.typed)}
         keys={unit === 'in' ? 'text' : 'decimal'}
         onEnter={(next) => {
           if (next !== text) onEnter(next === '' ? undefined : { text: next, unit });

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { towardClock } from '../../figures/towardWords.ts';
 import { readClock } from '../../job/clock.ts';
-import type { Units } from '../../job/schema.ts';
+import type { Typed, Units } from '../../job/schema.ts';
 import { inUnits, lengthMm } from '../../job/units.ts';
 import { Field } from '../parts/Field.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -21,6 +21,8 @@ export function Toward({ label, x, y, units, onEnter }: Props) {
   // A shift of nothing has no direction: the hour that was typed waits here for its distance.
   const [waiting, setWaiting] = useState<number | null>(null);
   const [fault, setFault] = useState<string | null>(null);
+  // What is no length stays as it was typed, and moves nothing.
+  const [wrong, setWrong] = useState<Typed | null>(null);
   const far = Math.hypot(x, y);
   const theta = far > 0 ? Math.atan2(x, y) : (waiting ?? 0);
   const put = (mm: number, at: number) => onEnter(mm * Math.sin(at), mm * Math.cos(at));
@@ -35,11 +37,13 @@ export function Toward({ label, x, y, units, onEnter }: Props) {
     <>
       <LengthField
         label={`${label}: how far`}
-        typed={{ text: inUnits(far, units).toFixed(units === 'in' ? 4 : 3), unit: units }}
+        typed={wrong ?? { text: inUnits(far, units).toFixed(units === 'in' ? 4 : 3), unit: units }}
+        least="none"
         units={units}
         onEnter={(typed) => {
           const mm = typed === undefined ? 0 : lengthMm(typed);
-          if (!Number.isNaN(mm)) put(mm, theta);
+          setWrong(mm >= 0 || typed === undefined ? null : typed);
+          if (mm >= 0) put(mm, theta);
         }}
       />{' '}
       toward{' '}

@@ -4,7 +4,7 @@ import { defaultPressFit } from '../../job/defaults.ts';
 import { setWanted, setWayFigure } from '../../job/edits.ts';
 import type { WayFigure } from '../../job/schema.ts';
 import { formatLength } from '../../job/units.ts';
-import { usualWayFigure } from '../../job/wayFigures.ts';
+import { mayBeNone, usualWayFigure } from '../../job/wayFigures.ts';
 import { useJob } from '../../store/useJob.ts';
 import type { useWays } from '../../store/ways.ts';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -24,6 +24,7 @@ export function WayFigures({ bench, ways }: Props) {
       typed={bore.decisions.wayFigures?.[key]}
       usual={usualWayFigure(key, job.units)}
       units={job.units}
+      least={mayBeNone(key) ? 'none' : 'above none'}
       onEnter={(typed) => edit((now) => setWayFigure(now, bore.id, key, typed))}
     />
   );

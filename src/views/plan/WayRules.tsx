@@ -2,7 +2,7 @@
 import { RULES } from '../../figures/wayNames.ts';
 import { isShare, ruleFigure } from '../../figures/wayWords.ts';
 import { setDecision, setWayFigure, setWayShare } from '../../job/edits.ts';
-import { readPercent, usualWayFigure, usualWayShare } from '../../job/wayFigures.ts';
+import { mayBeNone, readPercent, usualWayFigure, usualWayShare } from '../../job/wayFigures.ts';
 import { useJob } from '../../store/useJob.ts';
 import type { useWays } from '../../store/ways.ts';
 import { Choice } from '../parts/Choice.tsx';
@@ -95,7 +95,11 @@ function Limit({
           value={typed ?? usualWayShare(rule)}
           usual={typed === undefined}
           keys="decimal"
-          fault={wrong ? `“${typed}” is no share from 0 to 100 %` : null}
+          fault={
+            wrong
+              ? `“${typed}” is no share from 0 to 100 %; ${usualWayShare(rule)} % counts until then`
+              : null
+          }
           onEnter={(text) => edit((now) => setWayShare(now, bore.id, rule, text))}
         />{' '}
         %
@@ -108,6 +112,7 @@ function Limit({
       typed={bore.decisions.wayFigures?.[rule]}
       usual={usualWayFigure(rule, job.units)}
       units={job.units}
+      least={mayBeNone(rule) ? 'none' : 'above none'}
       onEnter={(typed) => edit((now) => setWayFigure(now, bore.id, rule, typed))}
     />
   );

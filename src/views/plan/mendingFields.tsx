@@ -2,7 +2,7 @@
 import { type MendingWay, setMending, setWayFigure } from '../../job/edits.ts';
 import { type USUAL, usualTyped } from '../../job/mendingFacts.ts';
 import type { Decisions, Typed, WayFigure } from '../../job/schema.ts';
-import { usualWayFigure } from '../../job/wayFigures.ts';
+import { mayBeNone, usualWayFigure } from '../../job/wayFigures.ts';
 import { useJob } from '../../store/useJob.ts';
 import { Field } from '../parts/Field.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -53,6 +53,7 @@ export function WayLength({ bench: { job, bore }, of, label }: WayLengthProps) {
       typed={bore.decisions.wayFigures?.[of]}
       usual={usualWayFigure(of, job.units)}
       units={job.units}
+      least={mayBeNone(of) ? 'none' : 'above none'}
       onEnter={(typed) => edit((now) => setWayFigure(now, bore.id, of, typed))}
     />
   );
