@@ -103,16 +103,20 @@ export function shapeOf(matter: Matter, earlier: Shape | null): Shape | null {
     spread,
     surface,
     along,
-    patterns: earlier?.patterns ?? findPatterns(posterior, statedSize(facts), nominalRadius),
+    patterns:
+      earlier?.patterns ?? findPatterns(posterior, sizeWhenNew(facts, survey), nominalRadius),
     plugs: earlier?.plugs ?? plugs(surface, along.sections),
     checks,
     needles: earlier?.needles ?? needleNotes(survey, posterior, nominalRadius),
   };
 }
 
-/** A new size that only stands in for one is none to say that the bore has grown. */
-function statedSize({ nominal }: BoreFacts): number {
-  return nominal.from === 'typed' ? nominal.mm : Number.NaN;
+/**
+ * What it is to be called larger than new by, mm; NaN: nothing. A new size that only stands in for one is none; and once the
+ * bore has been worked it is as large as it was made, not worn.
+ */
+function sizeWhenNew({ nominal }: BoreFacts, { stage }: Pick<Survey, 'stage'>): number {
+  return nominal.from === 'typed' && stage === 'as-found' ? nominal.mm : Number.NaN;
 }
 
 /** The readings in doubt: by what the others predict, and by how deep their gauge gets. */

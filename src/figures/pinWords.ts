@@ -70,7 +70,7 @@ function pinZoneWords(plan: PinPlan, units: Units): string[] {
 
 /** What a survey says against the finished size: worn, or welded up and to be turned. */
 function pinStateWords(plan: PinPlan, units: Units): string[] {
-  const { stage, lands, sideSeen } = plan;
+  const { stage, lands, sideSeen, shifted, finished } = plan;
   const { low, unsure, worst } = plan[plan.chosen];
   const share = (part: number) => `${Math.max(1, Math.round(100 * part))} %`;
   const lines: string[] = [];
@@ -87,7 +87,11 @@ function pinStateWords(plan: PinPlan, units: Units): string[] {
   } else {
     if (low > 0)
       lines.push(
-        `Not yet ready for the lathe: ${share(low)} of what runs is still under the finished size and would not clean up. Weld there again first.`,
+        `Not yet ready for the lathe: ${share(low)} of what runs is still under the finished size and would not clean up${plan.chosen === 'kept' ? ' on the centres that it has' : ''}. ${
+          plan.chosen === 'kept' && shifted.diameter - 2 * shifted.give > finished.mm
+            ? 'Centred anew as said below, all of it cleans up without more weld; else weld there again first.'
+            : 'Weld there again first.'
+        }`,
       );
     if (unsure > 0)
       lines.push(

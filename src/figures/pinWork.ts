@@ -201,10 +201,12 @@ export function skinCaution({ pin: { skin } }: PinPlan): string | null {
 }
 
 /** Steps with heat, in order; common practice. Shown behind the questions about heat alone. */
-export function pinSteps({ order, preheat, equivalent, facts }: PinPlan): string[] {
+export function pinSteps({ stage, order, preheat, equivalent, facts }: PinPlan): string[] {
   return [
     'Look for cracks first, and wash every trace of grease out of the cross holes and passages: a plugged passage is a closed pocket, and bursts. Open both ends of a hollow pin to the air.',
-    'Turn or grind the worn stretches to clean bright metal, with the ends of the cut sloped, not square.',
+    stage === 'built-up'
+      ? 'Grind the places that are low to clean bright metal, no deeper than that, with sloped edges; leave the weld alone that stands high enough.'
+      : 'Turn or grind the worn stretches to clean bright metal, with the ends of the cut sloped, not square.',
     preheatWords(preheat, equivalent, facts.weld.steel.known),
     `Stringers along the pin, skipping round the clock so that it stays straight: ${orderWords(order)}, seen from face A. Stagger the starts; each restart laps the bead before by a bead’s width, never in a crater. Run off over the edges and corners, for these come out low.`,
     'Clamp the welding lead on the pin beside the weld, never so that the current goes through a bearing. Clean every bead to bright metal.',
