@@ -7,12 +7,14 @@ interface Props {
   readonly figure: GapClock;
   readonly width: number;
   readonly theme: Theme;
+  /** Sets this drawing's own ids apart from those of others on the page. */
+  readonly id: string;
 }
 
 const DEEP = 150;
 
 /** Room against time: the line as counted, the hatched band of its give-or-take, and the moment it must be home. */
-export function GapClockChart({ figure, width, theme }: Props) {
+export function GapClockChart({ figure, width, theme, id }: Props) {
   const palette = paletteOf(theme);
   const letters = theme === 'sunlight' ? 18 : 13;
   const [left, right, top] = [3.2 * letters, width - 10, letters + 12];
@@ -42,7 +44,7 @@ export function GapClockChart({ figure, width, theme }: Props) {
     >
       <defs>
         <pattern
-          id="gap-give"
+          id={`${id}-give`}
           width="7"
           height="7"
           patternUnits="userSpaceOnUse"
@@ -75,7 +77,7 @@ export function GapClockChart({ figure, width, theme }: Props) {
       </g>
       <path
         d={at(figure.band, true)}
-        fill="url(#gap-give)"
+        fill={`url(#${id}-give)`}
         stroke={palette.copperText}
         strokeWidth={1}
       />

@@ -13,6 +13,11 @@ export function pressureUnit(units: Units): string {
   return units === 'in' ? 'psi' : 'MPa';
 }
 
+/** MPa in one of that unit. */
+export function mpaPerUnit(units: Units): number {
+  return units === 'in' ? PSI : 1;
+}
+
 /** `27 MPa`, `3900 psi`. */
 export function pressureText(mpa: number, units: Units): string {
   return `${pressureBare(mpa, units)} ${pressureUnit(units)}`;
@@ -20,7 +25,7 @@ export function pressureText(mpa: number, units: Units): string {
 
 /** The number of that alone. */
 export function pressureBare(mpa: number, units: Units): string {
-  return twoDigits(units === 'in' ? mpa / PSI : mpa);
+  return twoDigits(mpa / mpaPerUnit(units));
 }
 
 /** `90 kN`, `20000 lb`. */

@@ -199,6 +199,11 @@ function mapKeepout(
   return { kind, name, boxes };
 }
 
+/** The colours alone, for what is laid over them in lines of its own. */
+export function withoutLines(map: MapFigure): MapFigure {
+  return { ...map, lines: [], sure: [], possible: [], zones: [] };
+}
+
 /** The map in words, for whoever cannot see it. */
 export function describeMap(map: MapFigure): string {
   const unit = map.units === 'in' ? 'thou' : 'hundredths of a millimetre';

@@ -33,6 +33,8 @@ export interface Laid {
   /** The reading in hand; null none. */
   readonly touched: Touched | null;
   readonly readings: boolean;
+  /** Lines of contact pressure. */
+  readonly pressed: readonly Stroke[];
   /** Clock position of the half that is taken off; null whole. */
   readonly away: number | null;
 }
@@ -79,6 +81,7 @@ export function laidStrokes(piece: PieceFigure, survey: SurveyEvaluation, laid: 
     ...(ghost === null ? [] : ghostStrokes(shape, ghost, axisOf(survey))),
     ...(laid.readings ? paths(piece, survey) : []),
     ...(touched === null ? [] : touchedStrokes(piece, touched)),
+    ...laid.pressed,
   ];
 }
 

@@ -28,17 +28,21 @@ export const KEEPOUT_NAMES: Readonly<Record<Keepout['kind'], string>> = {
  *
  * The give-or-take is two standard deviations. Where no target is known the deviation is from the average
  * round, and the line says so. Nothing of the wall known there: `not known`.
+ *
+ * @param pressed how hard a bushing presses there, where that is shown
  */
 export function sayPlace(
   { survey, facts }: { survey: SurveyEvaluation; facts: BoreFacts },
   place: Place,
   units: Units,
+  pressed: string | null = null,
 ): string {
   const where = `${clockText(place.theta)}, ${formatDepth(place.z, units)} deep`;
   const keepout = facts.keepouts.find((one) => covers(one, place, facts));
   const wall = wallOf(survey);
   const said = wall === null ? 'not known' : sayDeviation(wall, place, units);
-  return `${where}: ${said}${keepout ? ` (${KEEPOUT_NAMES[keepout.kind]}: leave alone)` : ''}`;
+  const alone = keepout ? ` (${KEEPOUT_NAMES[keepout.kind]}: leave alone)` : '';
+  return `${where}: ${said}${alone}${pressed === null ? '' : `; ${pressed}`}`;
 }
 
 function sayDeviation(wall: Wall, place: Place, units: Units): string {

@@ -25,8 +25,13 @@ export const ROUND_TAKEN =
 export function roundWords(part: RoundPart, units: Units): string[] {
   if (part.missing !== null) return [MISSING[part.missing]];
   const { fit } = part;
+  return fit.touching > 0 ? [...touchWords(fit, units), shape(fit, units)] : touchWords(fit, units);
+}
+
+/** How much of it touches, and how hard. */
+export function touchWords(fit: RoundFit, units: Units): string[] {
   if (!(fit.touching > 0)) return [touchesNowhere(fit, units)];
-  return [touch(fit, units), pressures(fit, units), shape(fit, units)];
+  return [touch(fit, units), pressures(fit, units)];
 }
 
 function at({ theta, z }: { readonly theta: number; readonly z: number }, units: Units): string {

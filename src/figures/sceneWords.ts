@@ -14,11 +14,27 @@ export interface SceneSaid {
   readonly zones: boolean;
   readonly circles: ShownCircles | null;
   readonly fit: Fit | null;
+  /** Where the bushing presses, in sentences; none where that is not shown. */
+  readonly pressed: readonly string[];
+  /** Which of bushing and pressure is left out where one would hide the other; null: neither. */
+  readonly leftOut: 'bushing' | 'pressure' | null;
   /** Name of the stage that is outlined; null none. */
   readonly ghost: string | null;
   /** The place pointed at, as it is read out; null none. */
   readonly place: string | null;
 }
+
+/** What is said where one of the two gives way. */
+export const LEFT_OUT = {
+  bushing: {
+    key: 'bushing left out of the half',
+    words: 'The bushing is left out of the half, so that the wall it presses on is seen.',
+  },
+  pressure: {
+    key: 'pressure: in half and flat',
+    words: 'The bushing hides where it presses: cut in half or rolled out it is seen.',
+  },
+} as const;
 
 /** Each sentence ends in a full stop. */
 export function sceneWords(piece: PieceFigure, said: SceneSaid): string[] {
@@ -30,6 +46,8 @@ export function sceneWords(piece: PieceFigure, said: SceneSaid): string[] {
     ...(said.zones && piece.zones.length > 0 ? [zonesSaid(piece)] : []),
     ...(circles === null ? [] : [circlesSaid(circles)]),
     ...(fit === null ? [] : [fitSaid(fit)]),
+    ...(said.leftOut === null ? [] : [LEFT_OUT[said.leftOut].words]),
+    ...said.pressed,
     ...(ghost === null ? [] : [`Dashed outline: the stage “${ghost}”.`]),
     ...(place === null ? [] : [`Pointed at: ${place}.`]),
   ];

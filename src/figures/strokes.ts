@@ -30,7 +30,18 @@ export type StrokeKind =
   | 'doubt'
   | 'path'
   | 'scale'
-  | 'cut';
+  | 'cut'
+  | PressKind;
+
+/** Lines of contact pressure from the lightest to the heaviest, the edge of what touches, and gaps ruled along the depth. */
+export type PressKind =
+  | 'pressed-1'
+  | 'pressed-2'
+  | 'pressed-3'
+  | 'pressed-4'
+  | 'pressed-5'
+  | 'touch-edge'
+  | 'gap';
 
 export interface Stroke {
   readonly kind: StrokeKind;

@@ -19,7 +19,8 @@ export type Overlay =
   | 'zones'
   | 'circles'
   | 'first-pass'
-  | 'bushing';
+  | 'bushing'
+  | 'pressure';
 /** The four steps of the story that Show tells. */
 export type StoryStep = 'new' | 'worn' | 'work' | 'done';
 /** A place on the wall: radians clockwise from 12 seen from face A, mm from face A. */

@@ -43,7 +43,7 @@ export const benches: Bench[] = [
       return () => {
         theta += 0.1;
         const touched = readingNear(survey, piece, { theta, z: 12.7 });
-        const none = { circles: null, away: null };
+        const none = { circles: null, away: null, pressed: [] };
         return laidStrokes(piece, survey, {
           ...none,
           target: true,

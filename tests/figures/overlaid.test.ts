@@ -94,7 +94,10 @@ describe('lines on the wall', () => {
   });
 
   it('are drawn for what is switched on, and for the reading in hand alone', () => {
-    const none = { target: false, circles: null, ghost: null, touched: null, readings: false };
+    const none = {
+      ...{ target: false, circles: null, ghost: null, touched: null, readings: false },
+      pressed: [],
+    };
     const kinds = (strokes: readonly Stroke[]) => [...new Set(strokes.map(({ kind }) => kind))];
     expect(kinds(laidStrokes(piece, survey, { ...none, away: null }))).toEqual(['scale', 'cut']);
     // Cut in half there is no cut line to be moved.
@@ -261,6 +264,8 @@ describe('the drawing in words', () => {
         fresh: [],
         parts: [],
       } as unknown as Parameters<typeof fitOf>[1]),
+      pressed: [],
+      leftOut: null,
       ghost: 'Pass 1',
       place: '3:00, 0.40 in deep: take off 0.0031 in per side',
     }).join(' ');

@@ -19,6 +19,16 @@ describe('what is laid over the drawing', () => {
       'zones',
     ]);
     expect(on(shownOverlays({ ...asked, section: 'show' }, all, false))).toEqual([]);
+    expect(on(shownOverlays({ ...asked, section: 'fit' }, all, false))).toEqual([
+      'bushing',
+      'pressure',
+    ]);
+    // Where no contact is known, the low places tell where there will be none.
+    const unknown = { ...all, pressure: false };
+    expect(on(shownOverlays({ ...asked, section: 'fit' }, unknown, false))).toEqual([
+      'low',
+      'bushing',
+    ]);
     expect(on(shownOverlays(asked, all, true))).toContain('bushing');
   });
 

@@ -1,5 +1,5 @@
 /** The seconds that are left once the two touch, what helps, and what to do when it stops half-way. */
-import { useRef } from 'react';
+import { useId, useRef } from 'react';
 import { GapClockChart } from '../../drawings/GapClockChart.tsx';
 import { clockWords } from '../../figures/clockWords.ts';
 import { gapClock } from '../../figures/gapClock.ts';
@@ -53,6 +53,7 @@ function Picture({ bench: { job }, one: { clock } }: FitProps) {
   const theme = useTheme((state) => state.shown);
   const root = useRef<HTMLElement>(null);
   const { width } = useSize(root);
+  const id = useId();
   return (
     <figure ref={root}>
       {clock !== null && width > 0 && (
@@ -60,6 +61,7 @@ function Picture({ bench: { job }, one: { clock } }: FitProps) {
           figure={gapClock(clock, job.units)}
           width={Math.min(width, 520)}
           theme={theme}
+          id={id}
         />
       )}
       <figcaption>Room from the moment they touch; hatched: its give-or-take.</figcaption>

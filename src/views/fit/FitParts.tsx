@@ -1,10 +1,7 @@
 /** The parts of the fit, bushing by bushing. */
-import { useEffect } from 'react';
 import { setFit } from '../../job/edits.ts';
-import { useFit, wantFit } from '../../store/fit.ts';
-import { useEvaluation } from '../../store/useEvaluation.ts';
+import { useAskFit, useFitOf } from '../../store/useFitOf.ts';
 import { useJob } from '../../store/useJob.ts';
-import { useShop } from '../../store/useShop.ts';
 import type { Worked } from '../plan/worked.ts';
 import './fitLine.css';
 import { OneBushing } from './OneBushing.tsx';
@@ -12,15 +9,8 @@ import { WholeParts } from './WholeParts.tsx';
 
 export default function FitParts({ bench }: { readonly bench: Worked }) {
   const { job, bore, survey } = bench;
-  const settled = useEvaluation((state) => state.settled && state.of === job);
-  const shop = useShop((state) => state.shop);
-  // What the shop has decides about shims and so about the wall.
-  useEffect(() => {
-    if (settled) wantFit({ job, bore: bore.id, survey: survey.id });
-  }, [settled, job, bore.id, survey.id, shop]);
-  const { of, shown } = useFit();
-  const mine = of?.job.id === job.id && of.bore === bore.id && of.survey === survey.id;
-  const found = mine ? shown : null;
+  useAskFit(job, bore.id, survey.id);
+  const found = useFitOf({ job: job.id, bore: bore.id, survey: survey.id });
   return (
     <>
       <WallChoice bench={bench} />

@@ -2,6 +2,7 @@
 import { memo, useRef } from 'react';
 import { FlatMap } from '../../drawings/FlatMap.tsx';
 import { MapCursor } from '../../drawings/MapCursor.tsx';
+import { PressureLines } from '../../drawings/PressureLines.tsx';
 import type { Theme } from '../../figures/colour.ts';
 import type { MapFigure } from '../../figures/map.ts';
 import { pointAt } from '../../figures/mapFrame.ts';
@@ -15,6 +16,7 @@ import { CutGrip } from './CutGrip.tsx';
 import { MapStrips } from './MapStrips.tsx';
 import { PointArea } from './PointArea.tsx';
 import { pointed, type Region, regionAt } from './pointing.ts';
+import type { SheetProps } from './sheetProps.ts';
 import './map.css';
 
 interface Props {
@@ -22,16 +24,18 @@ interface Props {
   readonly wall: Wall;
   readonly sheet: MapSheet;
   readonly theme: Theme;
+  readonly pressed: SheetProps['pressed'];
   readonly id: string;
 }
 
 /** The drawing itself changes with the readings alone; cursor and strips lie on top of it. */
 const Still = memo(FlatMap);
+const Pressed = memo(PressureLines);
 
 const KEYS =
   'Left and right arrow move round the clock, up and down along the depth, with Shift an hour or an eighth of the depth; Home is the rim, End the bottom, Escape puts the cursor away.';
 
-export function MapView({ map, wall, sheet, theme, id }: Props) {
+export function MapView({ map, wall, sheet, theme, pressed, id }: Props) {
   const cursor = useCursor();
   const region = useRef<Region>('map');
   const onPoint = (x: number, y: number, begins: boolean) => {
@@ -50,6 +54,16 @@ export function MapView({ map, wall, sheet, theme, id }: Props) {
         style={{ width: sheet.width, height: sheet.height }}
       >
         <Still map={map} frame={sheet.frame} theme={theme} id={id} />
+        {pressed !== null && (
+          <div className="map-over">
+            <Pressed
+              pressed={pressed.wall}
+              label={pressed.words}
+              {...{ theme, id }}
+              frame={sheet.frame}
+            />
+          </div>
+        )}
         <div className="map-over">
           <MapStrips {...{ wall, map, sheet, theme, cursor, id }} />
         </div>

@@ -14,12 +14,12 @@ interface Props extends SheetProps {
 }
 
 export function Sheet({ page, ...props }: Props) {
-  const { map, width, height, wall, theme } = props;
+  const { map, width, height, wall, theme, pressed } = props;
   const id = useId();
   const laid: Laid = useMemo(() => laidOut(map, page, width, height), [map, page, width, height]);
   return (
     <div className="sheets" data-flow={laid.flow}>
-      {laid.map !== null && <MapView {...{ map, wall, theme }} sheet={laid.map} id={id} />}
+      {laid.map !== null && <MapView {...{ map, wall, theme, pressed }} sheet={laid.map} id={id} />}
       {laid.across !== null && <Across {...props} {...laid.across} />}
       {laid.along !== null && <Along {...props} {...laid.along} />}
     </div>

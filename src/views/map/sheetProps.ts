@@ -2,6 +2,7 @@
 import type { BoreFacts, SurveyEvaluation } from '../../evaluate.ts';
 import type { Theme } from '../../figures/colour.ts';
 import type { MapFigure } from '../../figures/map.ts';
+import type { PressedWall } from '../../figures/pressedWall.ts';
 import type { Wall } from '../../figures/wall.ts';
 
 export interface SheetProps {
@@ -10,6 +11,8 @@ export interface SheetProps {
   readonly map: MapFigure;
   readonly wall: Wall;
   readonly theme: Theme;
+  /** Contact pressure laid over the map, and the same in words; null: not shown. */
+  readonly pressed: { readonly wall: PressedWall; readonly words: string } | null;
   /** Factor that wear is drawn with in the section. */
   readonly exaggeration: number;
   /** Room, CSS pixels. */

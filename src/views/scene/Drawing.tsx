@@ -6,10 +6,11 @@ import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
 import type { Theme } from '../../figures/colour.ts';
 import { factorFor } from '../../figures/exaggeration.ts';
 import { legendFigure } from '../../figures/legend.ts';
-import { type MapFigure, mapFigure } from '../../figures/map.ts';
+import { type MapFigure, mapFigure, withoutLines } from '../../figures/map.ts';
 import { mapKey } from '../../figures/markKey.ts';
 import { type PieceFigure, pieceFigure } from '../../figures/piece.ts';
 import { sayPlace } from '../../figures/place.ts';
+import { pressedHere, pressedWords } from '../../figures/pressedWords.ts';
 import type { Units } from '../../figures/steps.ts';
 import { type Wall, wallOf } from '../../figures/wall.ts';
 import { useSession } from '../../store/session.ts';
@@ -20,11 +21,15 @@ import { SheetRoom } from '../map/SheetRoom.tsx';
 import { useFirstCursor } from '../map/useFirstCursor.ts';
 import { Disclosure } from '../parts/Disclosure.tsx';
 import { useSize } from '../useSize.ts';
+import { AskFit } from './AskFit.tsx';
 import { Controls } from './Controls.tsx';
 import { canDraw, NO_SCENE } from './canDraw.ts';
+import { PressKey } from './PressKey.tsx';
 import { type Room, roomFor } from './room.ts';
 import { Stage } from './Stage.tsx';
 import type { OtherSwitch } from './useOtherReading.ts';
+import { type Pressed, usePressed } from './usePressed.ts';
+import { useShown } from './useShown.ts';
 import { factorWords, viewWords } from './words.ts';
 import './drawing.css';
 
@@ -64,13 +69,24 @@ interface PartsProps extends Props {
   readonly room: Room;
 }
 
-function Parts({ bore, survey, units, map, wall, piece, theme, room, other }: PartsProps) {
+function Parts({ bore, survey, units, map: whole, wall, piece, theme, room, other }: PartsProps) {
   const id = useId();
   const [page, setPage] = useState<Page>('map');
   const [sheetAlone, setSheetAlone] = useState(false);
   const wanted = useSession((session) => session.exaggeration);
   const drawable = useMemo(canDraw, []);
   useFirstCursor(bore.id, survey);
+  const { pressed: answer, asksFit } = useShown({ bore, survey, piece });
+  const pressed = usePressed(answer, units);
+  const map = useMemo(() => (pressed === null ? whole : withoutLines(whole)), [pressed, whole]);
+  const laid = useMemo(
+    () =>
+      pressed && {
+        wall: pressed.wall,
+        words: pressedWords(pressed.answer, pressed.wall).join(' '),
+      },
+    [pressed],
+  );
   const legend = useMemo(
     () => legendFigure(map.steps, theme, map.about),
     [map.steps, map.about, theme],
@@ -80,7 +96,7 @@ function Parts({ bore, survey, units, map, wall, piece, theme, room, other }: Pa
   const exaggeration = factorFor(wanted, piece.exaggeration);
   const foot = (
     <div className="drawing-foot">
-      <Readout bore={bore} survey={survey} units={units} />
+      <Readout {...{ bore, survey, units, pressed }} />
       <Disclosure label="Key to the marks" button="key" buttonClass="link-button">
         {() => <MarkKey marks={mapKey(map)} theme={theme} id={`${id}-marks`} />}
       </Disclosure>
@@ -89,7 +105,7 @@ function Parts({ bore, survey, units, map, wall, piece, theme, room, other }: Pa
   const pages = { page, onChoose: setPage };
   const sheet = (
     <SheetRoom
-      {...{ survey, map, wall, theme, exaggeration, small }}
+      {...{ survey, map, wall, theme, exaggeration, small, pressed: laid }}
       facts={bore.facts}
       pages={pages}
       foot={room.kind === 'tall' ? foot : null}
@@ -97,6 +113,7 @@ function Parts({ bore, survey, units, map, wall, piece, theme, room, other }: Pa
   );
   return (
     <>
+      {asksFit && <AskFit bore={bore.id} survey={survey.id} />}
       <div className="drawing-head">
         <Label
           factor={small ? null : exaggeration}
@@ -111,6 +128,7 @@ function Parts({ bore, survey, units, map, wall, piece, theme, room, other }: Pa
           low={small}
           id={`${id}-key`}
         />
+        {pressed !== null && <PressKey pressed={pressed.wall} {...{ theme, id, small }} />}
         {!drawable && <p className="drawing-sceneless">{NO_SCENE}</p>}
       </div>
       {flatOnly ? small && sheet : <Stage {...{ bore, survey, piece, units, theme }} />}
@@ -180,12 +198,22 @@ function Label({ factor, assumed, flat, other }: LabelProps) {
 }
 
 /** The place pointed at, in words. */
-function Readout({ bore, survey, units }: Omit<Props, 'theme' | 'other'>) {
+function Readout({
+  bore,
+  survey,
+  units,
+  pressed,
+}: Omit<Props, 'theme' | 'other'> & { readonly pressed: Pressed | null }) {
   const cursor = useCursor();
   const said =
     cursor === null
       ? 'Point at the wall or the map to read a place.'
-      : sayPlace({ survey, facts: bore.facts }, cursor, units);
+      : sayPlace(
+          { survey, facts: bore.facts },
+          cursor,
+          units,
+          pressed && pressedHere(pressed.answer, cursor, units),
+        );
   return (
     <p className="drawing-readout" aria-live="polite">
       {said}

@@ -1,8 +1,12 @@
 /** What the drawing shows besides the wall: switched here, else as the section that is read wants it. */
+
+import { pressedWhy } from '../../figures/pressedWhy.ts';
 import { sceneWords } from '../../figures/sceneWords.ts';
 import type { Units } from '../../figures/steps.ts';
 import { clockText } from '../../job/clock.ts';
-import { useSession } from '../../store/session.ts';
+import { type Overlay, useSession } from '../../store/session.ts';
+import { useFitOf } from '../../store/useFitOf.ts';
+import { useJob } from '../../store/useJob.ts';
 import { Disclosure } from '../parts/Disclosure.tsx';
 import { STEP_OF_CUT, snappedCut } from './cut.ts';
 import { OVERLAYS } from './overlays.ts';
@@ -26,17 +30,19 @@ export function LaidOver(of: LaidOf) {
 
 function Choices(of: LaidOf) {
   const { shown, possible } = useShown(of);
+  const why = useWhyNotPressed(of);
   const overlays = useSession((session) => session.overlays);
   const look = useSession((session) => session.look);
+  const offered = (one: Overlay) => possible[one] && (one !== 'pressure' || why === null);
   return (
     <>
       <fieldset aria-label="What the drawing shows">
         {OVERLAYS.map(({ overlay, name }) => (
-          <label key={overlay} data-possible={possible[overlay]}>
+          <label key={overlay} data-possible={offered(overlay)}>
             <input
               type="checkbox"
               checked={shown[overlay]}
-              disabled={!possible[overlay]}
+              disabled={!offered(overlay)}
               onChange={(event) =>
                 look({ overlays: { ...overlays, [overlay]: event.target.checked } })
               }
@@ -45,6 +51,7 @@ function Choices(of: LaidOf) {
           </label>
         ))}
       </fieldset>
+      {why !== null && <p className="laid-words">{why}</p>}
       <div className="laid-foot">
         <CutStepper />
         <button
@@ -59,6 +66,13 @@ function Choices(of: LaidOf) {
       <InWords {...of} />
     </>
   );
+}
+
+/** Why where the bushing presses cannot be shown; null: it can. */
+function useWhyNotPressed({ bore, survey, units }: LaidOf): string | null {
+  const job = useJob((state) => state.job?.id);
+  const answer = useFitOf({ job, bore: bore.id, survey: survey.id });
+  return pressedWhy({ survey, itself: bore.surveys.includes(survey) }, answer, units);
 }
 
 /** Moves the cut line an hour at a time. */

@@ -1,4 +1,5 @@
 /** Key to the lines that are laid over the bore and do not speak for themselves. */
+import { LEFT_OUT } from '../../figures/sceneWords.ts';
 import type { Overlaid } from './useOverlaid.ts';
 
 /** Dashes of the samples, as the lines of the scene have them. */
@@ -22,8 +23,8 @@ function linesOf({ shown, circles, ghost }: Overlaid): Line[] {
 
 export function StageKey({ overlaid }: { readonly overlaid: Overlaid }) {
   const lines = linesOf(overlaid);
-  const { circles } = overlaid;
-  if (lines.length === 0) return null;
+  const { circles, leftOut } = overlaid;
+  if (lines.length === 0 && leftOut === null) return null;
   return (
     <ul className="stage-key" aria-label="Key to the lines">
       {lines.map(({ kind, words }) => (
@@ -41,6 +42,7 @@ export function StageKey({ overlaid }: { readonly overlaid: Overlaid }) {
           {words}
         </li>
       ))}
+      {leftOut !== null && <li>{LEFT_OUT[leftOut].key}</li>}
       {circles !== null && <li>all across, {circles.deep} deep</li>}
     </ul>
   );

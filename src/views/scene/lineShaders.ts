@@ -2,7 +2,7 @@
 import { BENT } from './bendShader.ts';
 import { HALF } from './shaders.ts';
 
-export const MOST_STROKE_KINDS = 11;
+export const MOST_STROKE_KINDS = 18;
 
 export const LINE_VERTEX = /* glsl */ `
   /* Both ends of a piece: phi, z, wear (drawn larger), out (true size); see strokes.ts. */
@@ -12,10 +12,11 @@ export const LINE_VERTEX = /* glsl */ `
   /* Side of the line, end of the piece, kind, and mm along the whole line. */
   attribute vec4 look;
   uniform vec2 screen;
-  uniform vec3 styles[${MOST_STROKE_KINDS}];
+  uniform vec4 styles[${MOST_STROKE_KINDS}];
   uniform float bold;
   varying float phi_;
   varying float along_;
+  varying float aside_;
   flat varying int kind_;
   ${BENT}
   vec4 seen(vec4 knot, float only) {
@@ -37,22 +38,25 @@ export const LINE_VERTEX = /* glsl */ `
     vec2 aside = wide * (look.x * vec2(-way.y, way.x) + 0.5 * (look.y * 2.0 - 1.0) * way);
     phi_ = mix(from.x, to.x, look.y);
     along_ = look.w;
+    aside_ = look.x;
     gl_Position = here + vec4(aside / screen * here.w, 0.0, 0.0);
   }
 `;
 
 export const LINE_FRAGMENT = /* glsl */ `
   uniform vec3 colours[${MOST_STROKE_KINDS}];
-  uniform vec3 styles[${MOST_STROKE_KINDS}];
+  uniform vec4 styles[${MOST_STROKE_KINDS}];
+  uniform vec3 paper;
   uniform float middle;
   varying float phi_;
   varying float along_;
+  varying float aside_;
   flat varying int kind_;
   ${HALF}
   void main() {
     cutHalf(phi_);
-    vec3 style = styles[kind_];
+    vec4 style = styles[kind_];
     if (fract(along_ / style.y) > style.z) discard;
-    gl_FragColor = vec4(colours[kind_], 1.0);
+    gl_FragColor = vec4(abs(aside_) > style.w ? paper : colours[kind_], 1.0);
   }
 `;

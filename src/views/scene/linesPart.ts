@@ -8,6 +8,7 @@ import {
   ShaderMaterial,
   Vector2,
   Vector3,
+  Vector4,
 } from 'three';
 import { type Palette, paletteOf, type Theme } from '../../figures/colour.ts';
 import type { Stroke, StrokeKind } from '../../figures/strokes.ts';
@@ -35,6 +36,8 @@ interface Look {
   /** Length of a dash and its gap in radii of the bore, and the dash's share of it; 1 is unbroken. */
   readonly period: number;
   readonly on: number;
+  /** px of paper on both sides of it, so that it shows on every colour; left out: none. */
+  readonly beside?: number;
 }
 
 /** No two that may lie side by side differ by colour alone. */
@@ -50,6 +53,13 @@ const LOOKS: readonly Look[] = [
   { kind: 'path', colour: 'inkSoft', wide: 2, period: 1, on: 1 },
   { kind: 'scale', colour: 'ink', wide: 1.6, period: 1, on: 1 },
   { kind: 'cut', colour: 'ink', wide: 2.6, period: 1, on: 1 },
+  { kind: 'pressed-1', colour: 'ink', wide: 1, period: 1, on: 1, beside: 1.1 },
+  { kind: 'pressed-2', colour: 'ink', wide: 1.6, period: 1, on: 1, beside: 1.1 },
+  { kind: 'pressed-3', colour: 'ink', wide: 2.3, period: 1, on: 1, beside: 1.1 },
+  { kind: 'pressed-4', colour: 'ink', wide: 3, period: 1, on: 1, beside: 1.1 },
+  { kind: 'pressed-5', colour: 'ink', wide: 3.8, period: 1, on: 1, beside: 1.1 },
+  { kind: 'touch-edge', colour: 'ink', wide: 1.6, period: 0.1, on: 0.6, beside: 1 },
+  { kind: 'gap', colour: 'ink', wide: 1, period: 1, on: 1, beside: 1 },
 ];
 
 export function makeLines(shared: BendUniforms): LinesPart {
@@ -80,7 +90,8 @@ export function makeLines(shared: BendUniforms): LinesPart {
       ...shared,
       screen: { value: new Vector2(1, 1) },
       colours: { value: Array.from({ length: MOST_STROKE_KINDS }, () => new Vector3()) },
-      styles: { value: Array.from({ length: MOST_STROKE_KINDS }, () => new Vector3(1, 1, 1)) },
+      styles: { value: Array.from({ length: MOST_STROKE_KINDS }, () => new Vector4(1, 1, 1, 1)) },
+      paper: { value: new Vector3() },
       bold: { value: 1 },
     },
   });
@@ -93,11 +104,14 @@ export function makeLines(shared: BendUniforms): LinesPart {
       LOOKS.forEach(({ colour }, i) => {
         material.uniforms.colours!.value[i] = raw(palette[colour]);
       });
+      material.uniforms.paper!.value = raw(palette.ground);
       material.uniforms.bold!.value = theme === 'sunlight' ? 1.5 : 1;
     },
     draw(strokes, radius) {
-      LOOKS.forEach(({ wide, period, on }, i) => {
-        (material.uniforms.styles!.value[i] as Vector3).set(wide, period * radius, on);
+      LOOKS.forEach(({ wide, period, on, beside = 0 }, i) => {
+        const whole = wide + 2 * beside;
+        const style = material.uniforms.styles!.value[i] as Vector4;
+        style.set(whole, period * radius, on, wide / whole);
       });
       const count = fill(strokes, { from, to, reach, look }, radius);
       geometry.setDrawRange(0, 6 * count);

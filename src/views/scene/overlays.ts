@@ -12,13 +12,14 @@ export const OVERLAYS: readonly { readonly overlay: Overlay; readonly name: stri
   { overlay: 'zones', name: 'figures of the high and low places' },
   { overlay: 'circles', name: 'three circles: plug, average, clean-up' },
   { overlay: 'bushing', name: 'bushing and pin' },
+  { overlay: 'pressure', name: 'where the bushing presses' },
 ];
 
 const BY_SECTION: Readonly<Record<Session['section'], readonly Overlay[]>> = {
   measure: ['readings'],
   read: ['readings', 'zones'],
   plan: ['target', 'metal-off', 'zones'],
-  fit: ['bushing', 'low'],
+  fit: ['bushing', 'low', 'pressure'],
   show: [],
 };
 
@@ -43,6 +44,8 @@ export function shownOverlays(
   const told = section === 'show' && story !== null;
   const usual = new Set<Overlay>(told ? BY_STORY[story] : BY_SECTION[section]);
   if (fitted && !told) usual.add('bushing');
+  // What is low is where it does not press: one of the two is enough to look at.
+  if (usual.has('pressure') && possible.pressure) usual.delete('low');
   const entries = OVERLAYS.map(({ overlay }) => {
     // A step of the story shows what it is about, whatever was switched before.
     const wanted = told ? usual.has(overlay) : (overlays[overlay] ?? usual.has(overlay));

@@ -3,6 +3,7 @@ import { Group, type PerspectiveCamera, Raycaster, type Vector2, Vector3 } from 
 import { fromMiddle, middleOf, poseAt } from '../../figures/bend.ts';
 import { halfSpan, WHOLE } from '../../figures/boss.ts';
 import type { Theme } from '../../figures/colour.ts';
+import { pressSigns } from '../../figures/pressStrokes.ts';
 import { turned } from '../../figures/sample.ts';
 import { signsOf } from '../../figures/signs.ts';
 import type { Place } from '../../store/session.ts';
@@ -86,7 +87,8 @@ export function makePiece(first: Overlaid, firstTheme: Theme): Piece {
     dress(next, nextTheme) {
       const all = laid === first || theme !== nextTheme;
       const anew = all || next.piece !== laid.piece || next.layers !== laid.layers;
-      const moved = anew || next.shown !== laid.shown || next.fit !== laid.fit;
+      const told = next.pressed !== laid.pressed;
+      const moved = anew || told || next.shown !== laid.shown || next.fit !== laid.fit;
       const drawn = all || next.strokes !== laid.strokes;
       laid = next;
       theme = nextTheme;
@@ -111,7 +113,9 @@ export function makePiece(first: Overlaid, firstTheme: Theme): Piece {
       layers.cutAt(laid.piece, away, roll);
       pins.place(laid.piece, roll, exaggeration, removed);
       const filled = laid.fit !== null;
-      const signs = signsOf(laid.piece, { zones: laid.shown.zones, filled, away, roll });
+      const told = signsOf(laid.piece, { zones: laid.shown.zones, filled, away, roll });
+      const pressed = filled && roll < 0.1 ? null : laid.pressed;
+      const signs = [...told, ...(pressed === null ? [] : pressSigns(laid.piece, pressed.wall))];
       const seen = signs.filter(({ of }) => !removedAt(of));
       marksAt = marks.place(laid.piece, seen, { roll, exaggeration });
       const { spin, tip } = poseAt(roll, cut);
@@ -182,8 +186,11 @@ function dressTheme({ lines, fit, marks }: Parts, letters: Letters, theme: Theme
 }
 
 /** Shows what is switched on. */
-function show({ wall, pins, layers, fit }: Parts, { piece, shown, fit: bushing }: Overlaid): void {
+function show({ wall, pins, layers, fit }: Parts, laid: Overlaid): void {
+  const { piece, shown, fit: bushing, pressed } = laid;
   wall.edge(piece, shown['metal-off']);
+  // Lines of pressure stand alone: the colours go on telling the wear.
+  wall.contour(piece, pressed === null);
   pins.show(shown.readings);
   layers.show({ off: shown['metal-off'], low: shown.low, pass: shown['first-pass'] });
   fit.draw(bushing, piece.shape.length);

@@ -9,6 +9,7 @@ import { touchesOf } from '../../figures/marks.ts';
 import { wallWith } from '../../figures/mesh.ts';
 import { laidStrokes, readingNear, type Touched } from '../../figures/overlaid.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
+import { pressStrokes } from '../../figures/pressStrokes.ts';
 import type { Units } from '../../figures/steps.ts';
 import type { Stroke } from '../../figures/strokes.ts';
 import { answerFor } from '../../store/aside.ts';
@@ -17,6 +18,7 @@ import { useSession } from '../../store/session.ts';
 import { useCursor } from '../../store/useCursor.ts';
 import { useTable } from '../../store/useTable.ts';
 import type { Shown } from './overlays.ts';
+import { type Pressed, usePressed } from './usePressed.ts';
 import { type Shows, useShown } from './useShown.ts';
 
 export interface Overlaid {
@@ -28,7 +30,13 @@ export interface Overlaid {
   readonly fit: Fit | null;
   readonly circles: ShownCircles | null;
   readonly ghost: Ghost | null;
+  readonly pressed: Pressed | null;
+  /** Which of the two is left out where bushing and pressure stand before one another; null: nothing is. */
+  readonly leftOut: 'bushing' | 'pressure' | null;
 }
+
+/** Rolled out no farther than this, the bushing is still whole and hides the wall (`fitShaders.ts`). */
+const BEHIND = 0.06;
 
 interface Of extends Shows {
   readonly units: Units;
@@ -39,7 +47,11 @@ export function useOverlaid({ bore, survey, units, piece: whole }: Of): Overlaid
   const told = useSession((session) => (session.section === 'show' ? session.story : null));
   const away = useSession((session) => (session.view === 'half' ? session.away : null));
   const deep = useSession(({ cursor }) => cursor?.z ?? 0);
-  const { shown, fit } = useShown({ bore, survey, piece: whole });
+  const { shown, fit, pressed: answer } = useShown({ bore, survey, piece: whole });
+  const pressed = usePressed(answer, units);
+  const inHole = useSession(({ view, roll }) => view !== 'half' && roll < BEHIND);
+  const both = shown.bushing && fit !== null && pressed !== null;
+  const leftOut = both ? (away !== null ? 'bushing' : inHole ? 'pressure' : null) : null;
   const { cut } = whole.shape;
   const piece = useMemo(() => {
     if (told !== 'new' && told !== 'done') return whole;
@@ -56,13 +68,23 @@ export function useOverlaid({ bore, survey, units, piece: whole }: Of): Overlaid
   const ghost = useGhost(bore, survey, told !== null);
   const touched = useTouched(whole, survey, section === 'measure');
   const inHand = shown.readings ? touched : null;
+  // Apart from the other lines, which follow the cursor.
+  const press = useMemo(
+    () =>
+      pressed === null || leftOut === 'pressure' ? [] : pressStrokes(piece.shape, pressed.wall),
+    [piece, pressed, leftOut],
+  );
   const strokes = useMemo(() => {
     const { target, readings } = shown;
-    return laidStrokes(piece, survey, { target, readings, circles, ghost, touched: inHand, away });
-  }, [piece, survey, shown, circles, ghost, inHand, away]);
+    return laidStrokes(piece, survey, {
+      ...{ target, readings, circles, ghost, touched: inHand, away },
+      pressed: press,
+    });
+  }, [piece, survey, shown, circles, ghost, inHand, away, press]);
+  const seen = shown.bushing && leftOut !== 'bushing' ? fit : null;
   return useMemo(
-    () => ({ shown, piece, layers, strokes, fit: shown.bushing ? fit : null, circles, ghost }),
-    [shown, piece, layers, strokes, fit, circles, ghost],
+    () => ({ shown, piece, layers, strokes, fit: seen, circles, ghost, pressed, leftOut }),
+    [shown, piece, layers, strokes, seen, circles, ghost, pressed, leftOut],
   );
 }
 

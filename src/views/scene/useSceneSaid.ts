@@ -1,6 +1,7 @@
 /** What the words for the drawing are made of, as it stands just now. */
 import { factorFor } from '../../figures/exaggeration.ts';
 import { sayPlace } from '../../figures/place.ts';
+import { pressedHere, pressedWords } from '../../figures/pressedWords.ts';
 import type { SceneSaid } from '../../figures/sceneWords.ts';
 import type { Units } from '../../figures/steps.ts';
 import { useSession } from '../../store/session.ts';
@@ -12,7 +13,14 @@ import { factorWords, viewWords } from './words.ts';
 
 export function useSceneSaid(
   { bore, survey, piece, units }: Shows & { readonly units: Units },
-  { shown, circles, fit, ghost }: Pick<Overlaid, 'shown' | 'circles' | 'fit' | 'ghost'>,
+  {
+    shown,
+    circles,
+    fit,
+    ghost,
+    pressed,
+    leftOut,
+  }: Pick<Overlaid, 'shown' | 'circles' | 'fit' | 'ghost' | 'pressed' | 'leftOut'>,
 ): SceneSaid {
   const view = useSession((session) => session.view);
   const roll = useSession((session) => session.roll);
@@ -26,7 +34,17 @@ export function useSceneSaid(
     zones: shown.zones,
     circles,
     fit,
+    pressed: pressed === null ? [] : pressedWords(pressed.answer, pressed.wall),
+    leftOut,
     ghost: ghost?.name ?? null,
-    place: cursor === null ? null : sayPlace({ survey, facts: bore.facts }, cursor, units),
+    place:
+      cursor === null
+        ? null
+        : sayPlace(
+            { survey, facts: bore.facts },
+            cursor,
+            units,
+            pressed && pressedHere(pressed.answer, cursor, units),
+          ),
   };
 }

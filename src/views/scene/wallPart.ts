@@ -25,6 +25,8 @@ export interface WallPart {
   dress(piece: PieceFigure, theme: Theme): void;
   /** Whether the edges of the metal to take off are drawn. */
   edge(piece: PieceFigure, shown: boolean): void;
+  /** Whether the lines of equal wear are drawn. */
+  contour(piece: PieceFigure, shown: boolean): void;
   bend(piece: PieceFigure, roll: number, exaggeration: number): void;
   dispose(): void;
 }
@@ -73,6 +75,9 @@ export function makeWall(piece: PieceFigure): WallPart {
     },
     edge({ about }, shown) {
       material.uniforms.wanted!.value = shown && about === 'target' ? 1 : 0;
+    },
+    contour({ steps }, shown) {
+      material.uniforms.count!.value = shown ? Math.min(MOST_LEVELS, steps.levels.length) : 0;
     },
     bend({ shape }, roll, exaggeration) {
       bendWall(shape, roll, exaggeration, arrays);
@@ -125,7 +130,6 @@ function paintWall(material: ShaderMaterial, piece: PieceFigure, theme: Theme): 
     Array.from({ length: n }, (_, i) => raw(colours[i] ?? palette.paper));
   set('step_', steps.step);
   set('first', Math.round((steps.levels[0] ?? 0) / steps.step));
-  set('count', Math.min(MOST_LEVELS, steps.levels.length));
   const { from, to, colours } = colourRamp(steps, theme, RAMP_TEXELS);
   fillRamp(material.uniforms.ramp!.value as DataTexture, colours);
   set('rampRange', new Vector2(from, to));
