@@ -144,7 +144,9 @@ test('with everything laid over it a frame takes at most 12 calls; what is shown
     if (!(await box.isChecked())) await box.press('Space');
     await expect(box).toBeChecked();
   }
-  await expect(stage).toHaveAccessibleName(/Shown on it: readings, as pins; .*bushing and pin\./);
+  await expect(stage).toHaveAccessibleName(
+    /Shown on it: readings, as pins; .*bushing and pin; where the bushing presses\./,
+  );
   await expect(stage).toHaveAccessibleName(/Circles at .* deep, across: biggest plug \d/);
   await expect(page.getByRole('list', { name: 'Key to the lines' })).toContainText('average round');
   await stillness(drawn);

@@ -1,6 +1,21 @@
 /** The contact pressure on map and drawing: with the section, by hand, in the key and in words. */
+import type { Page } from '@playwright/test';
 import { visit, withoutScene } from './bench.ts';
 import { expect, test } from './page.ts';
+
+/** Scrolls to a section, once all of the notebook is there and nothing moves it any more. */
+async function read(page: Page, section: string): Promise<void> {
+  await expect(page.locator('.fit-part').first()).toBeAttached();
+  await expect(async () => {
+    const place = page.locator(`section[data-section="${section}"]`);
+    await place.evaluate((element) =>
+      element.scrollIntoView({ block: 'start', behavior: 'instant' }),
+    );
+    const { y } = (await place.boundingBox())!;
+    await page.waitForTimeout(500);
+    expect((await place.boundingBox())!.y).toBe(y);
+  }).toPass();
+}
 
 test('comes with the fit, is switched by hand in any section, and is told in key and words', async ({
   page,
@@ -13,8 +28,7 @@ test('comes with the fit, is switched by hand in any section, and is told in key
   const lines = map.getByRole('img', { name: /Where the bushing presses/ });
   await expect(map).toBeVisible();
   await expect(key).toHaveCount(0);
-  await page.locator('section[data-section="fit"]').scrollIntoViewIfNeeded();
-  await page.locator('section[data-section="fit"]').evaluate((element) => element.scrollIntoView());
+  await read(page, 'fit');
   await expect(key).toContainText(/presses [\d ·]+ psi/);
   // The greatest is the one that the notebook says.
   const hardest = (await key.getByText(/^hardest/).textContent())!.replace('hardest ', '');
@@ -24,10 +38,11 @@ test('comes with the fit, is switched by hand in any section, and is told in key
   await page.keyboard.press('Home');
   await page.keyboard.press('Shift+ArrowDown');
   await expect(page.locator('.drawing-readout')).toHaveText(/pressed with \d+ psi here|no contact/);
-  await page
-    .locator('section[data-section="read"]')
-    .evaluate((element) => element.scrollIntoView());
+  await read(page, 'read');
   await expect(key).toHaveCount(0);
+  // By hand in any section, without a drawing in three dimensions too.
+  await page.getByRole('checkbox', { name: 'where the bushing presses' }).check();
+  await expect(key).toBeVisible();
 });
 
 test('is switched on by hand, and off while the fit is read', async ({ page }) => {
@@ -44,7 +59,7 @@ test('is switched on by hand, and off while the fit is read', async ({ page }) =
   await box.press('Space');
   await expect(key).toHaveCount(0);
   await page.keyboard.press('Escape');
-  await page.locator('section[data-section="fit"]').evaluate((element) => element.scrollIntoView());
+  await read(page, 'fit');
   await expect(page.locator('.fit-part').first()).toBeVisible();
   await expect(key).toHaveCount(0);
 });

@@ -25,6 +25,7 @@ import { AskFit } from './AskFit.tsx';
 import { Controls } from './Controls.tsx';
 import { canDraw, NO_SCENE } from './canDraw.ts';
 import { PressKey } from './PressKey.tsx';
+import { PressSwitch } from './PressSwitch.tsx';
 import { type Room, roomFor } from './room.ts';
 import { Stage } from './Stage.tsx';
 import type { OtherSwitch } from './useOtherReading.ts';
@@ -130,6 +131,7 @@ function Parts({ bore, survey, units, map: whole, wall, piece, theme, room, othe
         />
         {pressed !== null && <PressKey pressed={pressed.wall} {...{ theme, id, small }} />}
         {!drawable && <p className="drawing-sceneless">{NO_SCENE}</p>}
+        {!drawable && <PressSwitch {...{ bore, survey, piece, units }} />}
       </div>
       {flatOnly ? small && sheet : <Stage {...{ bore, survey, piece, units, theme }} />}
       {drawable && (

@@ -1,18 +1,16 @@
 /** What the drawing shows besides the wall: switched here, else as the section that is read wants it. */
 
-import { pressedWhy } from '../../figures/pressedWhy.ts';
 import { sceneWords } from '../../figures/sceneWords.ts';
 import type { Units } from '../../figures/steps.ts';
 import { clockText } from '../../job/clock.ts';
 import { type Overlay, useSession } from '../../store/session.ts';
-import { useFitOf } from '../../store/useFitOf.ts';
-import { useJob } from '../../store/useJob.ts';
 import { Disclosure } from '../parts/Disclosure.tsx';
 import { STEP_OF_CUT, snappedCut } from './cut.ts';
 import { OVERLAYS } from './overlays.ts';
 import { useOverlaid } from './useOverlaid.ts';
 import { useSceneSaid } from './useSceneSaid.ts';
 import { type Shows, useShown } from './useShown.ts';
+import { useWhyNotPressed } from './useWhyNotPressed.ts';
 
 export interface LaidOf extends Shows {
   readonly units: Units;
@@ -66,13 +64,6 @@ function Choices(of: LaidOf) {
       <InWords {...of} />
     </>
   );
-}
-
-/** Why where the bushing presses cannot be shown; null: it can. */
-function useWhyNotPressed({ bore, survey, units }: LaidOf): string | null {
-  const job = useJob((state) => state.job?.id);
-  const answer = useFitOf({ job, bore: bore.id, survey: survey.id });
-  return pressedWhy({ survey, itself: bore.surveys.includes(survey) }, answer, units);
 }
 
 /** Moves the cut line an hour at a time. */
