@@ -17,7 +17,7 @@ export interface PressRange {
 }
 
 /** As many weights of line as can be told apart. */
-export const MOST_PRESS_LEVELS = 5;
+const MOST_PRESS_LEVELS = 5;
 /** Fewer lines than this from 1, 2, 5, 10, ... say too little of a pressure that hardly varies. */
 const FEW = 3;
 /** A line so near to the greatest would be a speck, as a share of it. */

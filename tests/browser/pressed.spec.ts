@@ -5,7 +5,7 @@ import { expect, test } from './page.ts';
 
 /** Scrolls to a section, once all of the notebook is there and nothing moves it any more. */
 async function read(page: Page, section: string): Promise<void> {
-  await expect(page.locator('.fit-part').first()).toBeAttached();
+  await expect(page.locator('.fit-fold').first()).toBeAttached();
   await expect(async () => {
     const place = page.locator(`section[data-section="${section}"]`);
     await place.evaluate((element) =>
@@ -32,7 +32,7 @@ test('comes with the fit, is switched by hand in any section, and is told in key
   await expect(key).toContainText(/presses [\d ·]+ psi/);
   // The greatest is the one that the notebook says.
   const hardest = (await key.getByText(/^hardest/).textContent())!.replace('hardest ', '');
-  await expect(page.getByText(`to ${hardest} at`).first()).toBeVisible();
+  await expect(page.locator('section[data-section="fit"]')).toContainText(`to ${hardest} at`);
   await expect(lines).toHaveAccessibleName(new RegExp(`to ${hardest} at .*Lines at [\\d, ]+ psi`));
   await map.focus();
   await page.keyboard.press('Home');
@@ -60,6 +60,6 @@ test('is switched on by hand, and off while the fit is read', async ({ page }) =
   await expect(key).toHaveCount(0);
   await page.keyboard.press('Escape');
   await read(page, 'fit');
-  await expect(page.locator('.fit-part').first()).toBeVisible();
+  await expect(page.locator('.fit-fold').first()).toBeVisible();
   await expect(key).toHaveCount(0);
 });
