@@ -19,7 +19,8 @@ const SAME_DEPTH = 0.5;
 
 /**
  * @param removal of the first pass after the survey, per side, mm
- * @returns the middles between neighbouring marks, round the clock and along the depth, by depth and clock; none where marks
+ * @returns the middles between neighbouring marks, round the clock and along the depth, and between the outermost and the
+ *   faces, by depth and clock; none where marks
  *   stand so near that nothing that matters lies between
  */
 export function betweenMarks(
@@ -39,7 +40,8 @@ export function betweenMarks(
   const ends = [0, ...depths, grid.z[grid.z.length - 1]!];
   const middles = ends.slice(1).flatMap((z, i) => {
     const gap = z - ends[i]!;
-    return gap > narrow ? [z - gap / 2] : [];
+    const halfway = i === 0 || i === ends.length - 2 ? ('face' as const) : ('depth' as const);
+    return gap > narrow ? [{ z: z - gap / 2, halfway }] : [];
   });
   const halves = clocks.flatMap((at, i) => {
     const gap = (clocks[i + 1] ?? clocks[0]! + 2 * Math.PI) - at;
@@ -58,6 +60,8 @@ export function betweenMarks(
     }
   };
   for (const z of depths) for (const theta of halves) add(theta, z, 'clock');
-  for (const z of middles) for (const theta of [...clocks, ...halves]) add(theta, z, 'depth');
+  for (const { z, halfway } of middles) {
+    for (const theta of [...clocks, ...halves]) add(theta, z, halfway);
+  }
   return found.sort((a, b) => a.z - b.z || a.theta - b.theta);
 }

@@ -52,6 +52,17 @@ function diagonal(p: Posterior): Float64Array {
   });
 }
 
+/**
+ * One standard deviation of what a reading would be without its own scatter, by all readings together, mm as it reads:
+ * what is left of its noise n is n^2 - n^4 P_ii. Set-up and all lobes are in it, as its gauge sees them.
+ */
+export function toldSd(p: Posterior, at: number): number {
+  const unit = new Float64Array(p.design.count);
+  unit[at] = 1;
+  const noise = p.design.pressed.readingSds[at]! * p.smoothness.noise;
+  return noise * Math.sqrt(Math.max(0, 1 - noise * noise * information(p, unit)));
+}
+
 /** Some readings left out together: what of P that takes, worked out once. */
 interface Block {
   readonly out: readonly number[];

@@ -19,21 +19,21 @@ export interface Expected {
   readonly after: number;
   /** From here on the metal at this place is no longer sure: stop, whatever the map still asks. */
   readonly stop: number;
-  /** Two standard deviations of `before` as the readings so far tell it. */
+  /** Two standard deviations of what the gauge reads here before the pass, less its own scatter, by all readings so far. */
   readonly give: number;
 }
 
 export interface GatePlace {
   readonly theta: number;
   readonly z: number;
-  /** `most`: where most comes off; `near`: nearest to the target afterwards; `control`: not worked, must not change. */
+  /** `most`: where most comes off; `near`: nearest to the target afterwards; `control`: what is expected there stays as it is. */
   readonly why: 'most' | 'near' | 'control';
   readonly expected: readonly Expected[];
 }
 
-/** A place half-way between readings: round the clock at a depth that was read, or along the depth. */
+/** A place half-way between readings: round the clock at a depth that was read, along the depth, or from the outermost to a face. */
 export interface BetweenPlace extends Pick<Zone, 'theta' | 'z'> {
-  readonly halfway: 'clock' | 'depth';
+  readonly halfway: 'clock' | 'depth' | 'face';
   /** What the pass takes there, per side, mm. */
   readonly takes: number;
 }

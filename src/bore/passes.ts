@@ -19,7 +19,7 @@ import { highZones } from './zones.ts';
 /** Less than this is on size, per side, mm: 0.0001 in. */
 export const ON_SIZE = 0.0025;
 /** A pass that takes less than this anywhere is no pass, per side, mm: it would not be told from none. */
-const NO_PASS = 0.0005;
+export const NO_PASS = 0.0005;
 /** The last 0.001 in across, per side, mm: common practice. */
 const BY_STRIP = 0.0127;
 const MOST_PASSES = 60;

@@ -11,6 +11,7 @@ import { choleskyInPlace, solveLower, solveLowerTransposed } from '../num/choles
 import { type Design, design } from './design.ts';
 import { fieldAt } from './gate.ts';
 import { touches } from './instruments.ts';
+import { toldSd } from './leaveOneOut.ts';
 import { condition, type Posterior } from './posterior.ts';
 import { pressValues, releaseWeights } from './pressed.ts';
 import { type GridSpread, gridSpread, meanOn, wearSurface } from './surface.ts';
@@ -38,6 +39,8 @@ export interface Standing {
   readonly spread: GridSpread;
   /** One standard deviation of the wall now through not knowing the hand, mm; it is in the surface's. */
   readonly through: Field;
+  /** One standard deviation of what a reading of the last survey would be without its scatter, as it reads, mm. */
+  readonly readingSd: (at: number) => number;
   /** Of what each pass asked, how much came off; one standard deviation. */
   readonly shares: Float64Array;
   readonly shareSds: Float64Array;
@@ -86,6 +89,7 @@ export function standing(stages: readonly Stage[], found: Found, grid: Grid): St
     posterior,
     spread,
     through,
+    readingSd: readingSdOf(told, posterior.design.count - stages.at(-1)!.sightings.length),
     shares,
     shareSds: told.sds.slice(0, passes.length),
   };
@@ -277,6 +281,22 @@ function sdsOf(factor: Float64Array, n: number): Float64Array {
     solveLower(factor, n, unit, unit);
     return Math.sqrt(dot(unit, unit));
   });
+}
+
+/** @param first place of the last survey's first reading among all */
+function readingSdOf({ posterior, unknowns, factor }: Told, first: number) {
+  const { pressed } = posterior.design;
+  return (at: number): number => {
+    const i = first + at;
+    const noise = pressed.readingSds[i]! * posterior.smoothness.noise;
+    // What the surface alone leaves open, and what it moves with each unknown.
+    const moved = unknowns.map(({ answered }) => noise * noise * answered.weights[i]!);
+    const [hand = 0] = spreadThrough(
+      factor,
+      moved.map((by) => Float64Array.of(by)),
+    );
+    return Math.hypot(toldSd(posterior, i), hand);
+  };
 }
 
 /** Standard deviation at every place of a sum of unknowns that move it by so much each, mm. */

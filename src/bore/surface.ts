@@ -107,7 +107,7 @@ function standardDeviations(p: Posterior, grid: Grid, spread: GridSpread) {
 
 export function wearSurface(p: Posterior, grid: Grid, spread: GridSpread): WearSurface {
   const { sd, sdSeen } = keptSds(p, inWords(grid), () => standardDeviations(p, grid, spread));
-  return {
+  const surface: WearSurface = {
     grid,
     mean: meanOn(p, grid, spread),
     sd,
@@ -116,6 +116,15 @@ export function wearSurface(p: Posterior, grid: Grid, spread: GridSpread): WearS
     seenLobes: p.design.seen,
     predicted: predicted(p),
   };
+  posteriors.set(surface, p);
+  return surface;
+}
+
+const posteriors = new WeakMap<WearSurface, Posterior>();
+
+/** What a surface was drawn out of; undefined of one that was made in another way. */
+export function posteriorOf(surface: WearSurface): Posterior | undefined {
+  return posteriors.get(surface);
 }
 
 /** The mean radius at every place, mm. */

@@ -57,12 +57,12 @@ export const PassSchema = v.strictObject({
       ),
     }),
   ),
-  /** To be felt for hollows before it: half-way between readings, round the clock or along the depth; what it takes there, per side. */
+  /** To be felt for hollows before it: half-way between readings, round the clock or along the depth, or from the outermost to a face; what it takes there, per side. */
   between: v.array(
     v.strictObject({
       clock: v.number(),
       depth: v.number(),
-      halfway: v.picklist(['clock', 'depth']),
+      halfway: v.picklist(['clock', 'depth', 'face']),
       takes: v.number(),
     }),
   ),

@@ -1,10 +1,10 @@
 /** The passes of one survey, what the pass before it took off, and the stages so far: worked out on demand. */
 import { betweenMarks } from '../bore/between.ts';
-import { gateOf, type InUse } from '../bore/gate.ts';
+import { gateOf, marksOf, type Readers } from '../bore/gate.ts';
 import { afterPass, type PassMatter, planPasses, SURE } from '../bore/passes.ts';
 import type { Pass, PassPlan } from '../bore/passTypes.ts';
 import { SEATED, wallPlaces } from '../bore/removal.ts';
-import type { Field, Sighting, WearSurface } from '../bore/types.ts';
+import type { Field, WearSurface } from '../bore/types.ts';
 import { type Past, pastTarget, type WorkedOff, workedOff } from '../bore/worked.ts';
 import type { BoreEvaluation, Memory, SurveyEvaluation } from '../evaluate.ts';
 import { surveyFacts } from '../job/facts.ts';
@@ -76,7 +76,8 @@ export function passesOfSurvey(
   const { wall, before, came } = standingOf(bench, survey);
   const matter = matterOf(bench, wall);
   const done = passesDone(feature, survey);
-  const plan = withGates(job, feature, survey, matter, done);
+  const readers = readersOf(bench, survey, wall.readingSd);
+  const plan = withGates(survey, matter, readers, done);
   return {
     tool: toolFacts(feature.decisions, shop, survey.target.diameter, job.units),
     plan,
@@ -115,15 +116,9 @@ function issuedNow(feature: Feature, survey: Planned, { passes }: PassPlan): Pas
   return { title, when, words, same };
 }
 
-function withGates(
-  job: Job,
-  feature: Feature,
-  survey: Planned,
-  matter: PassMatter,
-  done: number,
-): PassPlan {
+function withGates(survey: Planned, matter: PassMatter, readers: Readers, done: number): PassPlan {
   const { passes, ...plan } = planPasses(matter);
-  const inUse = instrumentsInUse(job, feature, survey);
+  const marks = marksOf(survey.sightings);
   let deviation = matter.removal.deviation;
   let wall = matter.surface.mean;
   const gated = passes.map((pass, at): Pass => {
@@ -132,25 +127,22 @@ function withGates(
     wall = afterPass(wall, pass.removal);
     return {
       ...pass,
-      gate: gateOf(matter, step, survey.sightings, inUse),
+      gate: gateOf(matter, step, marks, readers),
       between: done + at > 0 ? [] : betweenMarks(matter, pass.removal, survey.sightings),
     };
   });
   return { ...plan, passes: gated };
 }
 
-/** Each kind of instrument of the survey once, and which way it reads. */
-function instrumentsInUse(job: Job, feature: Feature, { id, sightings }: Planned): InUse[] {
+/** How the survey's readings go: which way a reading grows with the bore, and how well it is told. */
+function readersOf(
+  { job, feature }: { readonly job: Job; readonly feature: Feature },
+  { id }: Planned,
+  sd: Readers['sd'],
+): Readers {
   const survey = feature.surveys.find((one) => one.id === id);
   const setups = survey === undefined ? [] : surveyFacts(job, feature, survey).setups;
-  const found = new Map<Sighting['instrument'], InUse>();
-  for (const { instrument, setup } of sightings) {
-    if (found.has(instrument)) continue;
-    // A thicker wall is a smaller bore.
-    const sign = instrument === 'wall' ? -1 : (setups[setup]?.sign ?? 1);
-    found.set(instrument, { instrument, sign });
-  }
-  return [...found.values()];
+  return { sign: ({ setup }) => setups[setup]?.sign ?? 1, sd };
 }
 
 function stagesSoFar({ surveys, facts }: BoreEvaluation, upTo: SurveyEvaluation): StageFigures[] {

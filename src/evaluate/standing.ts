@@ -2,10 +2,12 @@
  * What the passes of a survey go by. Of a wall that was ground since, that is what all surveys of the grinding tell
  * together, each less what came off (`bore/standing.ts`); the survey's own map stays what its own readings tell.
  */
+import { toldSd } from '../bore/leaveOneOut.ts';
 import type { PassMatter } from '../bore/passes.ts';
 import { onePass, SURE } from '../bore/passes.ts';
 import { KEPT_OFF, wallPlaces } from '../bore/removal.ts';
 import { type Stage, standing } from '../bore/standing.ts';
+import { posteriorOf } from '../bore/surface.ts';
 import type { Field, Removal, Target, WearSurface } from '../bore/types.ts';
 import type { Came } from '../bore/worked.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
@@ -39,6 +41,8 @@ interface Bench {
 /** Surface, target and metal that the passes go by; whether metal came off since the bore was found. */
 interface Wall extends Pick<Planned, 'surface' | 'target' | 'removal'> {
   readonly worked: boolean;
+  /** One standard deviation of what a reading of the survey would be without its scatter, as it reads, mm. */
+  readonly readingSd: (at: number) => number;
 }
 
 interface Standing {
@@ -87,7 +91,9 @@ export function standingOf(bench: Bench, survey: Planned): Standing {
 
 /** What its own survey tells of it. */
 function itself({ surface, target, removal }: Planned, worked: boolean): Wall {
-  return { surface, target, removal, worked };
+  const posterior = posteriorOf(surface);
+  const readingSd = (at: number) => (posterior === undefined ? Number.NaN : toldSd(posterior, at));
+  return { surface, target, removal, worked, readingSd };
 }
 
 /** @param known what the pass before asked, where it was worked out already */
@@ -151,12 +157,12 @@ function together(
     last.surface.grid,
   );
   if (found === null) return null;
-  const { surface, posterior, spread, through } = found;
+  const { surface, posterior, spread, through, readingSd } = found;
   const target = chooseTarget(facts, feature, survey, posterior, surface, partnerOf(job, feature));
   if (target === null) return null;
   const removal = planRemoval(posterior, surface, spread, target, facts, through);
   return {
-    wall: { surface, target, removal, worked: true },
+    wall: { surface, target, removal, worked: true, readingSd },
     came: { share: found.shares.at(-1)!, shareSd: found.shareSds.at(-1)! },
   };
 }

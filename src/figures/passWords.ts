@@ -57,13 +57,21 @@ export function passConditions({ beyondDoubt, byStrip, between }: Pass, units: U
 
 /** Between the marks of the first survey nothing is known of a hollow. */
 function betweenWords(between: Pass['between'], units: Units): string {
-  const halves = between.filter(({ halfway }) => halfway === 'depth');
-  const depths = [...new Set(halves.map(({ z }) => formatDepth(z, units)))];
-  const round =
-    depths.length === 0
-      ? ''
-      : `, and round at ${depths.join(', ')} deep, half-way between the depths that were read`;
-  return `Before this pass, machine at rest, burrs gone and wall clean, feel with a fingertip all over where it takes metal, between your marks too${round}. A hollow there is in no map, and would be cut deeper: read it where it is deepest, and enter that first.`;
+  const depths = (of: 'depth' | 'face') => {
+    const said = between
+      .filter(({ halfway }) => halfway === of)
+      .map(({ z }) => formatDepth(z, units));
+    return [...new Set(said)].join(', ');
+  };
+  const among = depths('depth');
+  const beyond = depths('face');
+  const round = [
+    ...(among === '' ? [] : [`${among} deep, half-way between the depths that were read`]),
+    ...(beyond === ''
+      ? []
+      : [`${beyond} deep, half-way from the outermost depth that was read to the face`]),
+  ].map((place, i) => `${i === 0 ? ', and round' : ', and'} at ${place}`);
+  return `Before this pass, machine at rest, burrs gone and wall clean, feel with a fingertip all over where it takes metal, between your marks too${round.join('')}. A hollow there is in no map, and would be cut deeper: read it where it is deepest, and enter that first.`;
 }
 
 /** Of the passes after the first. */
@@ -105,6 +113,7 @@ function readsWords(one: Expected, why: GatePlace['why'], say: Written): string 
   if (why === 'control') {
     return `should still read ${size(before)}; if not, look for heat, dirt or a gauge that has moved`;
   }
+  if (size(before) === size(after)) return `should still read ${size(before)}`;
   const plan = `reads ${size(before)} now, should read ${size(after)}`;
   if (size(stop) === size(after)) return `${plan}, and no more`;
   return `${plan}; from ${size(stop)} on, stop here whatever the map asks`;
@@ -117,6 +126,8 @@ function changeWords(
 ): string {
   const what = instrument === 'wall' ? 'the wall' : 'the needle';
   if (why === 'control') return `${what} should not have changed, in the same set-up`;
+  if (say.bare(Math.abs(after)) === say.bare(0))
+    return `${what} should read as before, in the same set-up`;
   const way = (mm: number) =>
     instrument === 'wall'
       ? `${say.perSide(Math.abs(mm))} thinner`

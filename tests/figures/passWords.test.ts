@@ -1,6 +1,6 @@
 /** Passes in words, from surfaces whose figures are known. All constructed. */
 import { describe, expect, it } from 'vitest';
-import { gateOf, type InUse } from '../../src/bore/gate.ts';
+import { gateOf, marksOf, type Readers } from '../../src/bore/gate.ts';
 import { type PassMatter, planPasses } from '../../src/bore/passes.ts';
 import type { Sighting, WearSurface } from '../../src/bore/types.ts';
 import { pastTarget, workedOff } from '../../src/bore/worked.ts';
@@ -47,7 +47,7 @@ const READ = [8, 20, 32].flatMap((z) => PAIRS.map((theta) => sighting(theta, z))
 const oval = (theta: number) => -0.1 * Math.sin(theta) ** 2;
 
 describe('the gate', () => {
-  const across: InUse[] = [{ instrument: 'two-point', sign: 1 }];
+  const known: Readers = { sign: () => 1, sd: () => 0 };
   const surface = wall(oval);
   const matter = matterOf(surface);
   const [first] = planPasses(matter).passes;
@@ -59,7 +59,7 @@ describe('the gate', () => {
   };
 
   it('asks for the tightest pair, what it should read, and where to stop; and for one that is not worked', () => {
-    const gate = gateOf(matter, step, READ, across);
+    const gate = gateOf(matter, step, marksOf(READ), known);
     const [most] = gate;
     expect(most).toMatchObject({ why: 'most' });
     expect(most!.theta).toBeCloseTo(Math.PI / 2, 6);
@@ -79,11 +79,10 @@ describe('the gate', () => {
   });
 
   it('tells a needle and a wall by how they change', () => {
-    const swept = READ.map((one) => ({ ...one, instrument: 'sweep' as const }));
-    const [most] = gateOf(matter, step, swept, [
-      { instrument: 'sweep', sign: -1 },
-      { instrument: 'wall', sign: -1 },
-    ]);
+    const swept = READ.flatMap((one) =>
+      (['sweep', 'wall'] as const).map((instrument) => ({ ...one, instrument })),
+    );
+    const [most] = gateOf(matter, step, marksOf(swept), { ...known, sign: () => -1 });
     expect(most!.expected[0]).toMatchObject({ before: 0 });
     expect(most!.expected[0]!.after).toBeCloseTo(-0.05, 9);
     const [needle, thickness] = gateLines({ gate: [most!] }, 'mm');
@@ -93,11 +92,22 @@ describe('the gate', () => {
 
   it('says where to feel between the marks before the first pass, and of no other', () => {
     const pass = { ...first!, beyondDoubt: false, byStrip: false, gate: [] };
-    const at = (z: number, halfway: 'clock' | 'depth') => ({ theta: 1, z, takes: 0.03, halfway });
+    const at = (z: number, halfway: 'clock' | 'depth' | 'face') => ({
+      theta: 1,
+      z,
+      takes: 0.03,
+      halfway,
+    });
     const words = (...between: ReturnType<typeof at>[]) =>
       passConditions({ ...pass, between }, 'mm')[0];
     expect(words(at(5, 'clock'), at(12.5, 'depth'), at(12.5, 'depth'), at(20, 'depth'))).toMatch(
       /between your marks too, and round at 12\.50? mm, 20\.?0* mm deep, half-way between the depths that were read\. A hollow/,
+    );
+    expect(words(at(2.5, 'face'), at(12.5, 'depth'), at(37.5, 'face'))).toMatch(
+      /too, and round at 12\.5 mm deep, half-way between the depths that were read, and at 2\.5 mm, 37\.5 mm deep, half-way from the outermost depth that was read to the face\. A hollow/,
+    );
+    expect(words(at(2.5, 'face'))).toMatch(
+      /too, and round at 2\.5 mm deep, half-way from the outermost depth that was read to the face\. A hollow/,
     );
     expect(words(at(5, 'clock'))).toMatch(
       /^Before this pass, .* between your marks too\. A hollow/,
@@ -106,9 +116,9 @@ describe('the gate', () => {
   });
 
   it('has no place without a reading on a seat', () => {
-    expect(gateOf(matter, step, [], across)).toEqual([]);
+    expect(gateOf(matter, step, marksOf([]), known)).toEqual([]);
     const off = { ...matter, places: matter.places.map(() => 0) };
-    expect(gateOf(off, step, READ, across)).toEqual([]);
+    expect(gateOf(off, step, marksOf(READ), known)).toEqual([]);
   });
 });
 

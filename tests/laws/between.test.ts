@@ -76,9 +76,10 @@ describe('what is felt for before the first pass', () => {
 
   it('the ends beyond the first and the last depth count as well; of marks that stand close nothing is left', () => {
     const dense = read('radius', hours(24), [20, 30, 40]);
-    expect(new Set(betweenMarks(matter(), cut, dense).map(({ z }) => z))).toEqual(
-      new Set([10, 50]),
-    );
+    const found = betweenMarks(matter(), cut, dense);
+    expect(new Set(found.map(({ z }) => z))).toEqual(new Set([10, 50]));
+    // No depth was read on their other side.
+    expect(new Set(found.map(({ halfway }) => halfway))).toEqual(new Set(['face']));
     const depths = Array.from({ length: 13 }, (_, i) => 5 * i);
     expect(betweenMarks(matter(), cut, read('radius', hours(24), depths))).toEqual([]);
   });

@@ -13,6 +13,7 @@ import { depthTables, mixed } from '../../src/bore/depth.ts';
 import { design } from '../../src/bore/design.ts';
 import { freeSpread } from '../../src/bore/frame.ts';
 import { LOBES } from '../../src/bore/instruments.ts';
+import { toldSd } from '../../src/bore/leaveOneOut.ts';
 import { condition, type Posterior } from '../../src/bore/posterior.ts';
 import { depthShape, knownShapeAlong } from '../../src/bore/prior.ts';
 import { sections } from '../../src/bore/sections.ts';
@@ -91,6 +92,9 @@ interface Dense {
   /** Posterior mean of the readings themselves, without their noise, and a bound on its rounding. */
   readonly predicted: number[];
   readonly predictedRounding: number[];
+  /** Posterior variance of the readings themselves, without their noise, mm2, and a bound on its rounding. */
+  readonly readingVariance: number[];
+  readonly readingRounding: number[];
   /** How many roundings a figure goes through in both ways together. */
   readonly steps: number;
 }
@@ -210,6 +214,8 @@ function denseOf(
   // Sizes of up to 2 * 30 mm are taken off the values before anything is solved.
   const valueRounding = (row: readonly number[]) =>
     4 * EPS * 2 * NOMINAL * (1 + row.reduce((sum, v) => sum + Math.abs(v), 0));
+  const readingShares = lu.solve(clean);
+  const cleared = Matrix.sub(clean, clean.mmul(readingShares));
   return {
     of: (wanted, lobes = EVERY_LOBE) => {
       const cross = between(wanted, readings, lobes);
@@ -227,6 +233,10 @@ function denseOf(
         reach,
       };
     },
+    readingVariance: cleared.diagonal(),
+    readingRounding: scale.map(
+      (own, i) => steps * EPS * (own + sized(readingShares.getColumn(i))) ** 2,
+    ),
     predicted: clean
       .mmul(solved)
       .to1DArray()
@@ -468,6 +478,12 @@ describe('the surface is the exact posterior', () => {
     dense.predicted.forEach((value, i) => {
       expect(dense.predictedRounding[i]!).toBeLessThan(USEFUL);
       expect(Math.abs(s.predicted[i]! - value)).toBeLessThan(dense.predictedRounding[i]!);
+    });
+    dense.readingVariance.forEach((variance, i) => {
+      const sd = toldSd(p, i);
+      const within = dense.readingRounding[i]! / sd;
+      expect(within).toBeLessThan(USEFUL);
+      expect(Math.abs(sd - Math.sqrt(variance))).toBeLessThan(within);
     });
     const seen = answeringLobes(all, SETUPS);
     expect(s.seenLobes).toEqual(seen.filter((n) => n > 0));
