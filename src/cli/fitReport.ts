@@ -5,13 +5,15 @@ import type { OnePin } from '../evaluate/onePin.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { fitAnswers } from '../figures/fitAnswers.ts';
 import { type FitWant, fitWants, WANT_NAMES } from '../figures/fitMissing.ts';
+import { insideAfter } from '../figures/orderEntry.ts';
 import { orderSteps } from '../figures/orderWords.ts';
+import { clockTheta } from '../job/clock.ts';
 import { hotWork } from '../job/safety.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { RoundSchema, roundReport } from './fitRoundReport.ts';
 import { RunningSchema, runningReport } from './fitRunningReport.ts';
-import { orNull } from './heatReport.ts';
+import { degrees, orNull } from './heatReport.ts';
 import { MetalSchema, metalReport, PressSchema, pressReport } from './pressReport.ts';
 import { SideGapSchema, sideGapReport } from './sideGapReport.ts';
 import { SlipSchema, slipReport } from './slipReport.ts';
@@ -39,8 +41,12 @@ const BushingSchema = v.strictObject({
   inside: Num,
   length: Num,
   seat: v.strictObject({ from: v.number(), to: Num }),
+  /** Size of the wall that it goes into, where that is on target. */
+  into: Num,
   short: ShortSchema,
   press: PressSchema,
+  /** Its inside once it sits: as the formula has it, and were all of the press fit to go into it. */
+  insideAfter: v.strictObject({ formula: Num, safe: Num }),
   /** With heat and cold, and the seconds that are left. */
   slip: SlipSchema,
   round: RoundSchema,
@@ -55,6 +61,8 @@ export const FitSchema = v.strictObject({
   /** All that the job may name: the usual ones, then its own. */
   metals: v.array(MetalSchema),
   sideGap: SideGapSchema,
+  /** Clock positions of the holes through which grease is to come. */
+  greaseHoles: v.array(v.strictObject({ clock: Num })),
   /** The work in its order; `done` as it was ticked off. */
   order: v.array(
     v.strictObject({
@@ -90,9 +98,18 @@ export function fitFinder(
       bushings: found.bushings.map((one) => bushingReport(one, job)),
       metals: found.metals.map(metalReport),
       sideGap: sideGapReport(found.side, job.units),
+      greaseHoles: greaseHoles(job, bore).map((theta) => ({ clock: orNull(degrees(theta)) })),
       order: orderReport(found, onePin, job, bore),
     };
   };
+}
+
+/** Radians clockwise from 12 seen from face A; NaN: not said. */
+function greaseHoles(job: Job, { id }: BoreEvaluation): number[] {
+  const feature = job.features.find((one) => one.id === id)!;
+  return feature.keepouts
+    .filter(({ kind }) => kind === 'grease-hole')
+    .map(({ clock, face }) => clockTheta(clock, face));
 }
 
 function orderReport(
@@ -114,6 +131,7 @@ function orderReport(
 function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number] {
   const { name, from, outside, inside, length, seat } = one.seated;
   const { open } = hotWork(job.safety);
+  const after = insideAfter(one);
   return {
     name,
     from,
@@ -121,6 +139,7 @@ function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number]
     inside: orNull(inside),
     length: orNull(length),
     seat: { from: seat.from, to: orNull(seat.to) },
+    into: orNull(one.seated.wall.target),
     short: {
       answers: fitAnswers(one, job.units, open).map(({ asks, question, says }) => ({
         asks,
@@ -130,6 +149,7 @@ function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number]
       wants: fitWants(one, open),
     },
     press: pressReport(one, job.units),
+    insideAfter: { formula: orNull(after.formula), safe: orNull(after.safe) },
     slip: slipReport(one, job.units, open),
     round: roundReport(one.round, one.seated, job.units),
     running: runningReport(one.running, job.units),

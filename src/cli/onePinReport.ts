@@ -16,6 +16,7 @@ export const OnePinSchema = v.strictObject({
   room: Num,
   /** Running clearance, across: a bore farther off the line than half of it is called off. */
   clearance: Num,
+  halfClearance: Num,
   contacts: v.array(v.strictObject({ name: v.string(), clock: Num, depth: Num })),
   bores: v.array(
     v.strictObject({
@@ -64,6 +65,7 @@ export function onePinReport(found: OnePin | null, units: Units): OnePinReport |
     pin: orNull(pin),
     room: orNull(largest - pin),
     clearance: orNull(clearance),
+    halfClearance: orNull(clearance / 2),
     contacts: contacts.map(({ name, theta, z }) => ({ name, clock: degrees(theta), depth: z })),
     bores: holes.map(boreReport),
     leftOut: leftOut.map((one) => ({ ...one })),

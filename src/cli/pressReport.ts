@@ -60,6 +60,8 @@ export const PressSchema = v.strictObject({
     clock: Num,
     depth: Num,
     give: Num,
+    /** Per side: how far the wall stands off the bushing there; null: it does not. */
+    off: Num,
   }),
   seated: v.strictObject({ likely: Num, least: Num, most: Num }),
   twoPoint: Num,
@@ -115,6 +117,7 @@ export function pressReport(
       clock: orNull((local.theta * 180) / Math.PI),
       depth: orNull(local.z),
       give: orNull(local.give),
+      off: local.least < 0 ? -local.least / 2 : null,
     },
     seated: { likely: orNull(held.likely), least: orNull(held.least), most: orNull(held.most) },
     twoPoint: orNull(press.twoPoint),

@@ -71,6 +71,18 @@ export const SlipSchema = v.strictObject({
   words: Words,
   press: Num,
   room: v.number(),
+  /** Both together: what heat and cold must win. */
+  mustWin: Num,
+  /** What it is counted with: °C of the air, seconds, W/(m² K) to the air, kW and seconds of a flame. */
+  given: v.strictObject({
+    shop: v.number(),
+    carry: v.number(),
+    slide: v.number(),
+    find: v.number(),
+    film: v.number(),
+    flame: v.number(),
+    flameSeconds: v.number(),
+  }),
   limits: v.strictObject({ boss: v.number(), bushing: v.number() }),
   rows: v.array(RowSchema),
   /** Null while a question on heat is open or stops it and the way takes heat. */
@@ -90,11 +102,21 @@ export function slipReport(one: BushingFit, units: Units, open: boolean): Slip {
   const { heat, clock, seated } = one;
   const slip = slipWords(one, units);
   const told = clockWords(clock, heat, seated, units);
-  const { press, room, limits, rows, chosen } = heat;
+  const { press, room, limits, rows, chosen, facts } = heat;
   return {
     words: [...slip.wrong, ...slip.needs, ...told.missing],
     press: orNull(press),
     room,
+    mustWin: orNull(press + room),
+    given: {
+      shop: facts.shop.value,
+      carry: facts.carry.value,
+      slide: facts.slide.value,
+      find: facts.find.value,
+      film: facts.film.value,
+      flame: facts.flame.value,
+      flameSeconds: facts.flameSeconds.value,
+    },
     limits,
     rows: rows.map((row) => ({
       cold: row.cold,

@@ -87,10 +87,21 @@ function endWords(feature: Feature, id: string, units: Units): string {
   return `${text.replace(/^[-−+]/, '')} ${unit} ${below ? 'below' : 'out of'} face ${face}`;
 }
 
-function insideWords({ seated, press, heat }: BushingFit, units: Units): string {
+/**
+ * The bushing's inside once it sits, across, mm: as the thick-ring formula has it, and were all of the press fit to go into
+ * it; NaN not known.
+ */
+export function insideAfter({ seated, press, heat }: BushingFit) {
+  return {
+    formula: press.cases === null ? Number.NaN : seated.inside - press.cases.mean.closesIn,
+    safe: seated.inside - Math.max(0, heat.press),
+  };
+}
+
+function insideWords(one: BushingFit, units: Units): string {
+  const { seated } = one;
   if (!(seated.inside > 0)) return 'write the figures down; its inside before that is not given.';
-  const safe = seated.inside - Math.max(0, heat.press);
-  const formula = press.cases === null ? Number.NaN : seated.inside - press.cases.mean.closesIn;
+  const { formula, safe } = insideAfter(one);
   return formula > safe
     ? `${formatAcross(formula, units)} is expected, and ${formatAcross(safe, units)} where all of the press fit goes into it.`
     : `it was ${formatAcross(seated.inside, units)} before, and closes in by up to the whole press fit.`;

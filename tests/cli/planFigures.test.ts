@@ -28,33 +28,13 @@ import { wayRows } from '../../src/figures/wayTable.ts';
 import { weldWords } from '../../src/figures/weldWords.ts';
 import type { Job } from '../../src/job/schema.ts';
 import { demoJobs } from '../../src/practice/demos.ts';
+import { FIGURE, numbersOf, RULES } from './toldFigures.ts';
 
 /** The first survey of a bore that something is to be ground off. */
 function firstOf(job: Job, bore: BoreEvaluation) {
   const survey = bore.surveys.find(({ removal }) => removal !== null && removal.mass > 0)!;
   return { job, bore, survey };
 }
-
-/** All numbers of what is not a field over the wall; a sentence is no number. */
-function numbersOf(value: unknown): number[] {
-  if (typeof value === 'number') return [value];
-  if (Array.isArray(value)) return isField(value) ? [] : value.flatMap(numbersOf);
-  if (value === null || typeof value !== 'object') return [];
-  return Object.entries(value).flatMap(([key, one]) => (FIELDS.has(key) ? [] : numbersOf(one)));
-}
-/** Rows of numbers are a field over the wall. */
-function isField(rows: readonly unknown[]): boolean {
-  const numbers = (row: unknown) =>
-    Array.isArray(row) &&
-    row.length > 0 &&
-    row.every((one) => one === null || typeof one === 'number');
-  return rows.length > 0 && rows.every(numbers);
-}
-const FIELDS = new Set(['removal', 'deviation', 'theta', 'z']);
-
-/** A rule of the trade stands in two units at once, and is no figure of this bore. */
-const RULES = /[\d.]+(?: to [\d.]+)? in \([\d.]+(?: to [\d.]+)? mm\)/g;
-const FIGURE = /\d+\.\d+/g;
 
 function missing(lines: readonly string[], numbers: readonly number[], job: Job): string[] {
   const per = job.units === 'in' ? 25.4 : 1;
