@@ -5,11 +5,18 @@ import type { Field, Zone } from './types.ts';
 
 /** Where nothing more can be taken, and how much is left there. */
 export interface Left extends Pick<Zone, 'theta' | 'z'> {
-  /** Per side, mm. */
+  /** Per side, mm; and its give-or-take, two standard deviations. */
   readonly most: number;
-  /** `tool`: the wheel does not get there; `slope`: no room to blend it out; `doubt`: within today's give-or-take. */
+  readonly give: number;
+  /**
+   * `tool`: the wheel does not get there; `slope`: no room to blend it out; `doubt`: likely high, and not surely enough for
+   * a pass, so that it may be ground only after better measuring.
+   */
   readonly why: 'tool' | 'slope' | 'doubt';
 }
+
+/** The highest of the places that are likely high, where none is surely enough for a pass: to be measured better first. */
+export type Waits = Pick<Left, 'theta' | 'z' | 'most' | 'give'>;
 
 /** What one instrument should read at a gate, as it reads: mm across or per side. */
 export interface Expected {
@@ -61,6 +68,8 @@ export interface PassPlan {
   /** mm a mm along the wall. */
   readonly slope: number;
   readonly passes: readonly Pass[];
+  /** Null: there is a pass, or nothing that better readings would let one take. */
+  readonly waits: Waits | null;
   /** After the last pass, on the seats, 0.0025 mm and more; the most first. */
   readonly left: readonly Left[];
   /** Greatest that is left anywhere on the seats after the last pass, per side, mm. */

@@ -9,7 +9,7 @@
  */
 import { basins } from './basins.ts';
 import { feather, leastBeyond } from './feather.ts';
-import type { Left, Pass, PassPlan } from './passTypes.ts';
+import type { Left, Pass, PassPlan, Waits } from './passTypes.ts';
 import { reach, type Tool } from './reach.ts';
 import { KEPT_OFF, metalVolume, SEATED, STEEL } from './removal.ts';
 import { roomOf } from './room.ts';
@@ -60,6 +60,8 @@ const CHANCE_AT_GATE = 3 / 20;
 export interface Course {
   readonly removals: readonly Field[];
   readonly deviation: Field;
+  /** What a first pass would take were nothing uncertain, where for the doubt alone there is none; null else. */
+  readonly waiting: Field | null;
 }
 
 /**
@@ -75,7 +77,36 @@ export function course(matter: PassMatter, first = SURE): Course {
     takeOff(deviation, removal);
     removals.push(removal);
   }
-  return { removals, deviation };
+  return { removals, deviation, waiting: removals.length > 0 ? null : waitingFor(matter) };
+}
+
+/**
+ * What better readings may let a first pass take, where those of today allow none; null: nothing, whatever they tell.
+ */
+function waitingFor(matter: PassMatter): Field | null {
+  const { deviation } = matter.removal;
+  if (!(mostLeft(matter, deviation) >= ON_SIZE)) return null;
+  const free = onePass(matter, deviation, 0);
+  return free.some((mm, k) => mm >= NO_PASS && matter.places[k] === SEATED) ? free : null;
+}
+
+/** The place that stands the most proud of those that wait for better readings. */
+export function waitsAt(
+  { surface, removal: { deviation, sd }, places }: PassMatter,
+  waiting: Field,
+): Waits {
+  const { theta, z } = surface.grid;
+  let k = -1;
+  for (let at = 0; at < waiting.length; at++) {
+    const counts = places[at] === SEATED && waiting[at]! >= NO_PASS;
+    if (counts && !(deviation[at]! >= deviation[k]!)) k = at;
+  }
+  return {
+    theta: theta[k % theta.length]!,
+    z: z[Math.floor(k / theta.length)]!,
+    most: -deviation[k]!,
+    give: SURE * sd[k]!,
+  };
 }
 
 /**
@@ -168,7 +199,7 @@ export function fewestPasses(matter: PassMatter): number {
 export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
   readonly passes: readonly Omit<Pass, 'gate' | 'between'>[];
 } {
-  const { removals, deviation } = course(matter);
+  const { removals, deviation, waiting } = course(matter);
   const { tool, slope, surface, removal: today } = matter;
   const now = today.deviation.slice();
   const passes = removals.map((removal, at) => {
@@ -189,7 +220,8 @@ export function planPasses(matter: PassMatter): Omit<PassPlan, 'passes'> & {
     tool,
     slope,
     passes,
-    left: leftOver(matter, deviation, removals.length === 0),
+    waits: waiting && waitsAt(matter, waiting),
+    left: leftOver(matter, deviation, waiting),
     leftMost: mostLeft(matter, deviation),
   };
 }
@@ -220,7 +252,7 @@ export function isChance(
 }
 
 /** The hills that no pass takes down, the highest first. */
-function leftOver(matter: PassMatter, deviation: Field, none: boolean): Left[] {
+function leftOver(matter: PassMatter, deviation: Field, waiting: Field | null): Left[] {
   const { surface, places, removal } = matter;
   const { theta, z } = surface.grid;
   const height = deviation.map((e, k) => (places[k] === SEATED && e < 0 ? -e : 0));
@@ -236,8 +268,9 @@ function leftOver(matter: PassMatter, deviation: Field, none: boolean): Left[] {
     theta: theta[k % theta.length]!,
     z: z[Math.floor(k / theta.length)]!,
     most: height[k]!,
+    give: SURE * removal.sd[k]!,
     why:
-      none && height[k]! <= 2 * SURE * removal.sd[k]! + ON_SIZE
+      waiting !== null && waiting[k]! >= NO_PASS
         ? 'doubt'
         : open[k]! < height[k]! / 2
           ? 'tool'

@@ -1,5 +1,5 @@
 /** What a way of mending comes to, once it is known what the wall is like before it is ground, and what goes in. */
-import { course, fewestPasses, mostLeft, type PassMatter } from './passes.ts';
+import { course, fewestPasses, mostLeft, type PassMatter, waitsAt } from './passes.ts';
 import { metalVolume, SEATED, STEEL } from './removal.ts';
 import { type Seating, type SeatPlaces, seating } from './seating.ts';
 import type { Axis, Field, WearSurface } from './types.ts';
@@ -100,25 +100,28 @@ const BY_HAND = 20;
 function passesOf(
   work: Work,
   { wall: { places }, sd, bare, grinder }: SeatKnown,
-): Pick<WayOutcome, 'passes' | 'stays' | 'fewest'> {
+): Pick<WayOutcome, 'passes' | 'stays' | 'fewest' | 'waits'> {
   const { name, tool, target, surface, deviation, standing } = work;
   const none = Number.NaN;
-  if (tool === 'boring bar') return { passes: none, stays: none, fewest: none };
+  const machine = { passes: none, stays: none, fewest: none, waits: null };
+  if (tool === 'boring bar') return machine;
   const removal = { deviation, sd };
   const radius = target / 2;
   const matter = { surface, removal, places, bare, radius, ...grinder(target) };
-  if (tool === 'none') return { passes: 0, stays: mostLeft(matter, deviation), fewest: none };
+  if (tool === 'none') return { ...machine, passes: 0, stays: mostLeft(matter, deviation) };
   if (isMeasuredAnew(name)) {
     const fewest = fewestPasses(matter);
     return fewest > BY_HAND
-      ? { passes: none, stays: none, fewest }
-      : { passes: course(everyFourth(matter)).removals.length, stays: none, fewest: none };
+      ? { ...machine, fewest }
+      : { ...machine, passes: course(everyFourth(matter)).removals.length };
   }
-  const done = course({ ...matter, ...standing });
+  const stands = { ...matter, ...standing };
+  const done = course(stands);
   return {
     passes: done.removals.length,
     stays: mostLeft(matter, done.deviation),
     fewest: none,
+    waits: done.waiting && waitsAt(stands, done.waiting),
   };
 }
 

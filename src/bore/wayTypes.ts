@@ -1,4 +1,5 @@
 /** The ways of mending a bore, each worked out in full, as data. mm and radians as everywhere in `bore`. */
+import type { Waits } from './passTypes.ts';
 import type { Share } from './seating.ts';
 import type { Axis, Field } from './types.ts';
 
@@ -90,7 +91,9 @@ export interface WayOutcome {
   readonly passes: number;
   /** Where it is bored because nobody takes so many passes by hand: how many there would be at least; NaN else. */
   readonly fewest: number;
-  /** The most that no pass takes down, per side: tool or run-out does not let it; NaN: bored, or measured anew before. */
+  /** What no pass may be given for until it is measured better; null: nothing, or the bore is measured anew anyway. */
+  readonly waits: Waits | null;
+  /** The most that no pass takes down, per side; NaN: bored, or measured anew before. */
   readonly stays: number;
   /** Layers of shim from the wall inwards, or the sleeve's wall; none else. */
   readonly layers: readonly number[];

@@ -10,8 +10,10 @@ import {
   GATE,
   GRINDING_CAUTIONS,
   gateLines,
+  isFinished,
   LATER,
   leftWords,
+  noPassWords,
   passConditions,
   passTitle,
   passZone,
@@ -95,11 +97,24 @@ export const GrindingSchema = v.strictObject({
       clock: v.number(),
       depth: v.number(),
       most: v.number(),
+      giveOrTake: v.number(),
       why: v.picklist(['tool', 'slope', 'doubt']),
       words: v.string(),
     }),
   ),
   leftMost: v.number(),
+  /** Said where there is no pass; '' where there is one. */
+  none: v.string(),
+  /** The highest place that is likely high, where none is surely enough for a pass; null else. */
+  waits: v.nullable(
+    v.strictObject({
+      clock: v.number(),
+      depth: v.number(),
+      most: v.number(),
+      giveOrTake: v.number(),
+    }),
+  ),
+  /** '' where it is not next after the passes told here. */
   finish: v.string(),
   /** The pass that was given to the bench from this survey, and whether the plan's first is that still; null: none. */
   issued: v.nullable(
@@ -241,11 +256,14 @@ function grindingReport(
       clock: degrees(one.theta),
       depth: one.z,
       most: one.most,
+      giveOrTake: one.give,
       why: one.why,
       words: leftWords(one, passes, units),
     })),
     leftMost: plan.leftMost,
-    finish: finishWords(passes, units),
+    none: noPassWords(plan),
+    waits: waitsReport(plan.waits),
+    finish: isFinished(passes) ? finishWords(passes, units) : '',
     issued: issued && { ...issued, words: issuedWords(passes), asked: [...issued.words] },
     cameOff: worked && {
       since: worked.since,
@@ -274,6 +292,13 @@ function grindingReport(
     stages: stages.map((one) => ({ ...one })),
     cautions: [...GRINDING_CAUTIONS],
   };
+}
+
+/** In degrees and mm. */
+export function waitsReport(waits: Passes['plan']['waits']) {
+  if (waits === null) return null;
+  const { theta, z, most, give } = waits;
+  return { clock: degrees(theta), depth: z, most, giveOrTake: give };
 }
 
 function pastLines(
@@ -319,8 +344,10 @@ export function passesText(
     parts.push({ title: LATER, lines });
   }
   const left = plan.left.map((one) => leftWords(one, passes, units));
-  if (left.length > 0) parts.push({ title: 'Left standing:', lines: left });
-  if (plan.passes.length > 0) parts.push({ title: finishWords(passes, units), lines: [] });
+  const none = noPassWords(plan);
+  if (none !== '') parts.push({ title: none, lines: left });
+  else if (left.length > 0) parts.push({ title: 'Left standing:', lines: left });
+  if (isFinished(passes)) parts.push({ title: finishWords(passes, units), lines: [] });
   return parts;
 }
 

@@ -127,6 +127,8 @@ function surveyReport(
 ): SurveyReport {
   const { surface, target, removal } = s;
   const grid = surface?.grid;
+  const planned = passes(bore, s);
+  const of = { bore, units, waits: planned !== null && planned.plan.waits !== null };
   return {
     name: s.name,
     status: s.status,
@@ -162,10 +164,10 @@ function surveyReport(
     removal: removal && grid ? removalReport(removal, grid) : null,
     otherReading: other?.(bore, s) ?? null,
     tradeOff: tradeOffReport(s, bore, units),
-    zones: s.zones.map((zone) => zoneReport(zone, bore, units)),
+    zones: s.zones.map((zone) => zoneReport(zone, s, of)),
     buildUp: buildUp?.(bore, s) ?? null,
     ...ways(bore, s),
-    ...passesReport(passes(bore, s), s, bore, units, matrix),
+    ...passesReport(planned, s, bore, units, matrix),
     fit: fitted(bore, s),
     notes: [...s.notes, ...temperatureRemarks(s.temperature, units)].map(remark),
   };
@@ -280,7 +282,18 @@ function nextReport(one: NextReading, units: Units): SurveyReport['nextReadings'
   };
 }
 
-function zoneReport(z: Zone, bore: BoreEvaluation, units: Units): SurveyReport['zones'][number] {
+/** Where a zone is told: its bore, and whether its high spots wait for better readings. */
+interface ZoneOf {
+  readonly bore: BoreEvaluation;
+  readonly units: Units;
+  readonly waits: boolean;
+}
+
+function zoneReport(
+  z: Zone,
+  survey: SurveyEvaluation,
+  { bore, units, waits }: ZoneOf,
+): SurveyReport['zones'][number] {
   return {
     kind: z.kind,
     peak: z.peak,
@@ -292,7 +305,7 @@ function zoneReport(z: Zone, bore: BoreEvaluation, units: Units): SurveyReport['
     allRound: z.allRound,
     area: z.area,
     volume: z.volume,
-    words: sayZone(z, bore.facts.length.mm, units),
+    words: sayZone(z, bore.facts.length.mm, units, survey, waits),
   };
 }
 

@@ -120,6 +120,8 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): str
   const { job, shop, others, centres, cylinders } = of;
   const { units } = job;
   const length = bore.facts.length.mm;
+  const passes = passesOfSurvey(job, bore, survey, shop);
+  const waits = passes !== null && passes.plan.waits !== null;
   const parts = [
     underlined(survey.name),
     sectionTable(survey, units),
@@ -130,10 +132,10 @@ function surveyText(survey: SurveyEvaluation, bore: BoreEvaluation, of: Of): str
     targetText(survey, units),
     seatText(survey, bore, units),
     centresText(centres(bore, survey), units),
-    list(survey.zones.map((zone) => sayZone(zone, length, units))),
+    list(survey.zones.map((zone) => sayZone(zone, length, units, survey, waits))),
     waysText(waysOfSurvey(job, bore, survey, shop), units),
-    ...passesText(passesOfSurvey(job, bore, survey, shop), survey, bore, units).map(
-      ({ title, lines }) => [wrapped(title), list(lines)].filter((part) => part !== '').join('\n'),
+    ...passesText(passes, survey, bore, units).map(({ title, lines }) =>
+      [wrapped(title), list(lines)].filter((part) => part !== '').join('\n'),
     ),
     ...[
       ...buildUpParts(job, bore, survey, shop),

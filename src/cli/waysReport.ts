@@ -6,6 +6,7 @@ import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { adviceWords, doneWords, sayRule, whyWords } from '../figures/wayWords.ts';
 import type { Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
+import { waitsReport } from './passesReport.ts';
 
 const Num = v.nullable(v.number());
 const Way = v.picklist(['grind', 'squeeze', 'shim', 'oversize', 'sleeve', 'weld', 'leave']);
@@ -58,6 +59,15 @@ export const WaySchema = v.strictObject({
   wall: Check,
   /** Of a bore that is measured anew before, as if it were then what is predicted; null: bored and not ground. */
   passes: Num,
+  /** What no pass is given for until it is measured better, per side; null: nothing. */
+  waits: v.nullable(
+    v.strictObject({
+      clock: v.number(),
+      depth: v.number(),
+      most: v.number(),
+      giveOrTake: v.number(),
+    }),
+  ),
   /** Where it is bored because there would be so many passes by hand at least; null else. */
   fewestByHand: Num,
   /** The most that no pass takes down, per side; null: bored, or measured anew before. */
@@ -146,7 +156,7 @@ export function waysReport(
       first: advice.first,
       advised: advice.advised,
       chosen,
-      words: adviceWords(advice),
+      words: adviceWords(ways),
       checks: advice.checks.map((one) => ({ ...check(one), words: sayRule(one, ways, units) })),
       stops: stops.map((stop) => ({ ...stop })),
       asks: [...asks],
@@ -206,6 +216,7 @@ function wayReport(
     wallLeft: orNull(one.wallLeft),
     wall: check(advice.wall),
     passes: orNull(one.passes),
+    waits: waitsReport(one.waits),
     fewestByHand: orNull(one.fewest),
     stays: orNull(one.stays),
     squeeze: squeeze && {

@@ -1,6 +1,5 @@
 /** The ways of mending in the report for people: the page's table, the advice, and why. */
 import type { WaysEvaluation } from '../evaluate/ways.ts';
-import { VERDICTS } from '../figures/wayNames.ts';
 import { absentWords, type WayColumn, wayRows } from '../figures/wayTable.ts';
 import { adviceWords, sayRule } from '../figures/wayWords.ts';
 import type { Units } from '../job/schema.ts';
@@ -33,13 +32,11 @@ export function waysText(ways: WaysEvaluation | null, units: Units): string {
   const absent = absentWords(ways, units);
   return [
     `Ways of mending:\n${table}\n${wrapped(legend)}`,
-    wrapped(adviceWords(ways.advice)),
+    wrapped(adviceWords(ways)),
     list([
       ...ways.advice.checks.map((check) => sayRule(check, ways, units)),
-      ...rows.map(({ title, verdict, work, done, why, needs }) =>
-        [`${title} (${VERDICTS[verdict]}).`, why, done, work, needs]
-          .filter((part) => part !== '')
-          .join(' '),
+      ...rows.map(({ title, says, work, done, why, needs }) =>
+        [`${title} (${says}).`, why, done, work, needs].filter((part) => part !== '').join(' '),
       ),
       ...(absent === '' ? [] : [absent]),
       ...stops,

@@ -26,10 +26,10 @@ export function needsOf(
   return Object.fromEntries(needs) as Record<WayName, readonly Need[]>;
 }
 
-function toolsFor({ name, off, passes, squeeze, on }: WayOutcome): Tool[] {
+function toolsFor({ name, off, passes, squeeze, on, waits }: WayOutcome): Tool[] {
   const most = Math.max(passes, squeeze?.drawnIn.passes ?? 0);
   const grinding: Tool[] =
-    !(off.volume > 0) || most === 0
+    !(off.volume > 0) || (most === 0 && waits === null)
       ? []
       : Number.isNaN(most)
         ? ['boring-bar']

@@ -6,6 +6,7 @@ import type { Units } from '../job/schema.ts';
 import { formatDepth, formatPerSide } from '../job/units.ts';
 import { earned } from './amountWords.ts';
 import { nearClock, nearPair } from './nearClock.ts';
+import { NO_PASS_YET, waitsWords } from './waitWords.ts';
 import { type Written, written } from './written.ts';
 import { clockRange, depthRange, feather } from './zoneWords.ts';
 
@@ -137,6 +138,20 @@ function changeWords(
   return `${plan}; from ${way(stop)} on, stop here whatever the map asks`;
 }
 
+/** What is said where there is no pass; '' where there is one. */
+export function noPassWords({ passes, waits, left }: Passes['plan']): string {
+  if (passes.length > 0) return '';
+  if (waits !== null) return NO_PASS_YET;
+  return left.length === 0
+    ? 'Nothing is left to grind to this target.'
+    : 'No pass can be given as things stand:';
+}
+
+/** True where the strip comes next, or after the passes that are planned. */
+export function isFinished({ plan, done }: Passes): boolean {
+  return plan.passes.length > 0 || (done > 0 && plan.waits === null);
+}
+
 /** The last pass; no metal is counted in it. */
 export function finishWords({ plan, tool }: Passes, units: Units): string {
   const strip = tool.kind === 'strip' ? 'finer strip' : 'abrasive strip';
@@ -147,15 +162,16 @@ export function finishWords({ plan, tool }: Passes, units: Units): string {
   return `Finish: ${strip} by hand, ${left}. Try the bushing or a plug with a thin film of marking blue, break the edges at rim and grease hole, wash out the grit. No metal is counted here.`;
 }
 
-export function leftWords({ theta, z, most, why }: Left, { tool }: Passes, units: Units): string {
+export function leftWords(left: Left, { tool }: Passes, units: Units): string {
+  const { theta, z, most, why } = left;
   const where = `${nearClock(theta)}, ${formatDepth(z, units)} deep`;
+  if (why === 'doubt') return `${where}: ${waitsWords(left, units)}.`;
   const how = {
     tool: tool.rigid
       ? `the ${tool.name} does not get there: it would cut beside it. Take something smaller or narrower`
       : `the ${tool.name} does not get there`,
     slope:
       'there is no room to blend it out beside metal that must stay. Allow a steeper run-out, or scrape it',
-    doubt: 'it is within the give-or-take of the readings. Measure there again before any grinding',
   }[why];
   return `${where}: ${formatPerSide(most, units)} stays standing; ${how}.`;
 }

@@ -13,6 +13,7 @@ import {
   needsWords,
   percentOf,
   tellerOf,
+  verdictWords,
   whyWords,
   workWords,
 } from './wayWords.ts';
@@ -31,6 +32,7 @@ export interface WayRow {
   readonly name: WayName;
   readonly title: string;
   readonly verdict: Verdict;
+  readonly says: string;
   readonly cells: Readonly<Record<WayColumn, WayCell>>;
   /** Passes and heats, and the most that comes off and on at one place. */
   readonly work: string;
@@ -70,13 +72,18 @@ export function wayRows(ways: WaysEvaluation, units: Units): WayRow[] {
       name: one.name,
       title: WAY_TITLES[one.name],
       verdict: advice.verdict,
+      says: verdictWords(advice.verdict, one),
       cells: {
         target: {
           value: one.target,
           text: one.name === 'leave' ? 'as it is' : fine(one.target),
           note: one.name === 'oversize' ? `bushing ${fine(one.bushing)}` : '',
         },
-        off: { value: one.off.mass, text: grams(one.off.mass), note: '' },
+        off: {
+          value: one.off.mass,
+          text: grams(one.off.mass),
+          note: one.waits === null ? '' : 'likely, none of it yet',
+        },
         on: { value: one.on.mass, text: grams(one.on.mass), note: '' },
         pressFit: {
           value: pressFit.least,

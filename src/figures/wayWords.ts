@@ -1,12 +1,13 @@
 /** Each way of mending in sentences: what is done, what it comes to, and why it is advised or not. */
-import type { Advice, RuleCheck, WayAdvice } from '../bore/advice.ts';
+import type { Advice, RuleCheck, Verdict, WayAdvice } from '../bore/advice.ts';
 import type { WayOutcome } from '../bore/wayTypes.ts';
 import type { WaysEvaluation } from '../evaluate/ways.ts';
 import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength } from '../job/units.ts';
 import { earned } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
-import { RULES, TOOLS, WAY_TITLES } from './wayNames.ts';
+import { likelyHigh, NO_PASS_YET } from './waitWords.ts';
+import { RULES, TOOLS, VERDICTS, WAY_TITLES } from './wayNames.ts';
 import { written } from './written.ts';
 
 /** Two digits that count: a mass is an estimate of metal nobody has weighed. */
@@ -31,6 +32,11 @@ export function tellerOf({ outcomes }: Pick<WaysEvaluation, 'outcomes'>, units: 
 
 /** What is done, in one or two sentences; '' where the title says it all. */
 export function doneWords(one: WayOutcome, ways: WaysEvaluation, units: Units): string {
+  const done = doing(one, ways, units);
+  return one.waits === null ? done : `Once it is measured better: ${lower(done)}`;
+}
+
+function doing(one: WayOutcome, ways: WaysEvaluation, units: Units): string {
   const size = formatAcross(one.target, units);
   switch (one.name) {
     case 'grind':
@@ -73,7 +79,10 @@ const ON_SIZE = 0.0025;
 /** `Work: 4 passes; at most 0.002 in per side off.` */
 export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): string {
   const { perSide, bare } = tellerOf(ways, units);
-  const { off, on, name, squeeze } = one;
+  const { off, on, name, squeeze, waits } = one;
+  if (waits !== null) {
+    return `Work: no pass until it is measured better; ${likelyHigh(waits, units)}, and that is not sure enough to grind. Measure there first.`;
+  }
   // After a squeeze it lies between two limits.
   const [least, greatest] = [off.greatest, squeeze?.drawnIn.off.greatest ?? off.greatest].sort(
     (a, b) => a - b,
@@ -166,17 +175,33 @@ const CALLS: Readonly<Record<Advice['call'], string>> = {
   'low-far': 'The low spots are more than a larger bushing takes up.',
 };
 
+/** A way's verdict as it is told: one that may not be begun yet says so. */
+export function verdictWords(verdict: Verdict, { waits }: Pick<WayOutcome, 'waits'>): string {
+  const says = VERDICTS[verdict];
+  return waits !== null && (verdict === 'advised' || verdict === 'second')
+    ? `${says}, once it is measured better`
+    : says;
+}
+
 /** The advice in two sentences: what the bore calls for, and which way answers it. */
-export function adviceWords({ call, first, advised }: Advice): string {
+export function adviceWords({
+  advice,
+  outcomes,
+}: Pick<WaysEvaluation, 'advice' | 'outcomes'>): string {
+  const { call, first, advised } = advice;
   if (advised === null) {
     return `${CALLS[call]} No way that answers is open here: ask somebody who is qualified, as said below.`;
   }
   const before =
     advised === first ? '' : ` ${WAY_TITLES[first]} would come first, and is not open.`;
-  return `${CALLS[call]}${before} Advised: ${lower(WAY_TITLES[advised])}.`;
+  const way = lower(WAY_TITLES[advised]);
+  return outcomes.some(({ name, waits }) => name === advised && waits !== null)
+    ? `${CALLS[call]}${before} ${NO_PASS_YET} Advised once it is: ${way}.`
+    : `${CALLS[call]}${before} Advised: ${way}.`;
 }
 
 const lower = (text: string) => text[0]!.toLowerCase() + text.slice(1);
+const capital = (text: string) => text[0]!.toUpperCase() + text.slice(1);
 
 /** One sentence why a way is advised, or is not. */
 export function whyWords(
@@ -235,11 +260,14 @@ function moreWords(one: WayOutcome, outcomes: readonly WayOutcome[]): string {
 }
 
 function littleWords(one: WayOutcome, { rules, outcomes }: WaysEvaluation, units: Units): string {
-  const { gap, lowShare } = groundOf(outcomes);
+  const { gap, lowShare, waits } = groundOf(outcomes);
   const plain = (mm: number) => formatLength(mm, units);
   const { plain: measured } = tellerOf({ outcomes }, units);
   if (one.name === 'leave' && one.pressFit.greatest > one.outside - one.target) {
     const proud = (one.pressFit.greatest - (one.outside - one.target)) / 2;
+    if (waits !== null) {
+      return `${capital(likelyHigh(waits, units))}: the bushing would press there alone.`;
+    }
     return `Up to ${measured(proud)} per side stands proud of the target: the bushing would press there alone.`;
   }
   if (one.name === 'oversize' || one.name === 'shim') {

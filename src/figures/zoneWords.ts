@@ -1,8 +1,9 @@
 /** A zone of the map in words that can be followed with a grinder in the hand. */
-import type { Zone } from '../bore/types.ts';
+import type { Removal, WearSurface, Zone } from '../bore/types.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { nearClock } from './nearClock.ts';
+import { sureWords } from './waitWords.ts';
 import { written } from './written.ts';
 
 export interface ZoneWords {
@@ -15,17 +16,20 @@ export interface ZoneWords {
   readonly rest: string;
 }
 
-/** @param length depth of the bottom, mm */
-export function zoneWords(zone: Zone, length: number, units: Units): ZoneWords {
+/**
+ * @param length depth of the bottom, mm
+ * @param waits no pass is given until it is measured better: what is high is only likely so
+ */
+export function zoneWords(zone: Zone, length: number, units: Units, waits = false): ZoneWords {
   const { perSide, bare } = written(units, zone.give);
   const where = `${clockRange(zone)}, ${depthRange(zone, length, units)}`;
   const doubt = `give or take ${bare(zone.give)}`;
   if (zone.kind === 'high') {
     return {
       where,
-      action: 'take off ',
+      action: waits ? 'likely high by ' : 'take off ',
       amount: perSide(-zone.peak),
-      rest: ` at the middle, ${doubt}${feather(zone)}.`,
+      rest: ` at the middle, ${doubt}${waits ? '' : feather(zone)}.`,
     };
   }
   return {
@@ -61,8 +65,14 @@ export function feather(zone: Zone): string {
   return `; feather to nothing by ${nearClock(zone.outerFrom)} and ${nearClock(zone.outerTo)}`;
 }
 
-/** A zone as one sentence: `2:30 to 3:30, rim to 0.70 in deep: take off 0.0031 in per side at the middle, …` */
-export function sayZone(zone: Zone, length: number, units: Units): string {
-  const { where, action, amount, rest } = zoneWords(zone, length, units);
-  return `${where}: ${action}${amount}${rest}`;
+/** A zone as a line: `2:30 to 3:30, rim to 0.70 in deep: take off 0.0031 in per side at the middle, … Of that, 0.0020 in per side is sure.` */
+export function sayZone(
+  zone: Zone,
+  length: number,
+  units: Units,
+  of: { readonly surface: WearSurface | null; readonly removal: Removal | null },
+  waits: boolean,
+): string {
+  const { where, action, amount, rest } = zoneWords(zone, length, units, waits);
+  return `${where}: ${action}${amount}${rest} ${sureWords(zone, of, units, waits)}`.trimEnd();
 }

@@ -73,6 +73,7 @@ function outcomes(low: number, share: number, off = 0.05, wallLeft = 20): WayOut
     seated: { likely: 1, least: 1, most: 1 },
     lowShare: share,
     gap: { over, behind: Math.max(0, over - 0.025), theta: 0, z: 0 },
+    waits: null,
     wallLeft,
     passes: name === 'weld' ? Number.NaN : 3,
     fewest: name === 'weld' ? 64 : Number.NaN,
@@ -164,7 +165,9 @@ describe('the advice follows the rules', () => {
     expect([at(0.1).first, at(0.1).advised]).toEqual(['squeeze', 'oversize']);
     expect([at(0.6).first, at(0.6).advised]).toEqual(['weld', 'sleeve']);
     expect(at(0.1, { heat: true, all: true }).advised).toBeNull();
-    expect(adviceWords(at(0.1))).toContain('Squeeze with heat, then grind would come first');
+    expect(adviceWords({ advice: at(0.1), outcomes: outcomes(0.1, 0.5) })).toContain(
+      'Squeeze with heat, then grind would come first',
+    );
   });
 
   it('a wall too thin is not advised; one that is not known is no reason against it', () => {

@@ -9,10 +9,13 @@ import { PAPERS, type Paper } from '../../figures/paper.ts';
 import {
   finishWords,
   GRINDING_CAUTIONS,
+  isFinished,
   LATER,
   leftWords,
+  noPassWords,
   passTitle,
 } from '../../figures/passWords.ts';
+import { NO_PASS_YET } from '../../figures/waitWords.ts';
 import { WAY_TITLES } from '../../figures/wayNames.ts';
 import { sayZone } from '../../figures/zoneWords.ts';
 import { formatAcross } from '../../job/units.ts';
@@ -50,6 +53,7 @@ export function BenchPages({ bench, passes, found, paper }: Props) {
   const id = useId();
   const map = mapFigure(surveySeen, boreSeen.facts, units);
   const length = boreSeen.facts.length.mm;
+  const waits = passes.plan.waits !== null;
   const { width, height } = PAPERS[paper];
   return (
     <>
@@ -70,9 +74,10 @@ export function BenchPages({ bench, passes, found, paper }: Props) {
           />
         )}
         {target?.assumed != null && <p>Assumed: {target.assumed}.</p>}
+        {waits && <p>{NO_PASS_YET}</p>}
         <ul>
           {zones.map((zone, i) => (
-            <li key={i}>{sayZone(zone, length, units)}</li>
+            <li key={i}>{sayZone(zone, length, units, surveySeen, waits)}</li>
           ))}
         </ul>
         <Cautions />
@@ -104,6 +109,7 @@ function PassesOnPaper({ bench, passes }: { readonly bench: Worked; readonly pas
   const { units } = bench.job;
   const { plan, done } = passes;
   const [next, ...later] = plan.passes;
+  const none = noPassWords(plan);
   return (
     <>
       {next !== undefined && (
@@ -124,10 +130,11 @@ function PassesOnPaper({ bench, passes }: { readonly bench: Worked; readonly pas
           <p>{LATER}</p>
         </>
       )}
+      {none !== '' && <p>{none}</p>}
       {plan.left.map((one, at) => (
         <p key={at}>{leftWords(one, passes, units)}</p>
       ))}
-      <p>{finishWords(passes, units)}</p>
+      {isFinished(passes) && <p>{finishWords(passes, units)}</p>}
       <Cautions />
     </>
   );

@@ -2,7 +2,14 @@
 import { useEffect, useRef } from 'react';
 import { StageChart } from '../../drawings/StageChart.tsx';
 import type { Passes as Found } from '../../evaluate/passes.ts';
-import { finishWords, GRINDING_CAUTIONS, LATER, leftWords } from '../../figures/passWords.ts';
+import {
+  finishWords,
+  GRINDING_CAUTIONS,
+  isFinished,
+  LATER,
+  leftWords,
+  noPassWords,
+} from '../../figures/passWords.ts';
 import { stageChart } from '../../figures/stageChart.ts';
 import { pastWords, workedWords } from '../../figures/workedWords.ts';
 import { withRate } from '../../job/tools.ts';
@@ -91,16 +98,9 @@ function Before({ bench: { job, bore, boreSeen }, passes }: PartProps) {
 }
 
 function List({ bench, passes, chosen }: PartProps & { readonly chosen: number }) {
-  const { passes: all, left } = passes.plan;
-  if (all.length === 0) {
-    return (
-      <p>
-        {left.length === 0
-          ? 'Nothing is left to grind to this target.'
-          : 'No pass can be given as things stand:'}
-      </p>
-    );
-  }
+  const { passes: all } = passes.plan;
+  const none = noPassWords(passes.plan);
+  if (none !== '') return <p>{none}</p>;
   const shown = Math.min(chosen, all.length - 1);
   return (
     <ol className="pass-list">
@@ -136,7 +136,7 @@ function After({ bench: { job }, passes }: PartProps) {
           ))}
         </ul>
       )}
-      {plan.passes.length > 0 && (
+      {isFinished(passes) && (
         <p>
           <Words text={finishWords(passes, job.units)} />
         </p>

@@ -69,7 +69,7 @@ function Planned({ bench: seen, boreSeen, surveySeen }: PlannedProps) {
       <Centre bench={byHand ? bench : rested} />
       {target.assumed !== null && <AssumedSide bench={bench} />}
       <Amounts removal={removal} surface={surface} />
-      <Zones survey={surveySeen} facts={boreSeen.facts} units={bench.job.units} />
+      <Zones bore={bench.bore} survey={surveySeen} facts={boreSeen.facts} units={bench.job.units} />
       <Mending bench={rested} />
     </>
   );

@@ -1,5 +1,4 @@
 /** The ways of mending as cards, where there is no room for a table. */
-import { VERDICTS } from '../../figures/wayNames.ts';
 import { columnHeads, type WayColumn, type WayRow } from '../../figures/wayTable.ts';
 import { usePointedWay } from './usePointedWay.ts';
 import { WayPick } from './WayPick.tsx';
@@ -34,7 +33,7 @@ function Card({
     >
       <WayPick row={row} chosen={row.name === chosen} onChoose={onChoose} />
       <p>
-        <b>{VERDICTS[row.verdict]}:</b> {row.why} {row.work}
+        <b>{row.says}:</b> {row.why} {row.work}
       </p>
       <dl>
         {COLUMNS.map((column) => {

@@ -1,5 +1,4 @@
 /** The ways of mending as a table: one a row, chosen by its button; pointing at one shows its outcome in the drawing. */
-import { VERDICTS } from '../../figures/wayNames.ts';
 import { columnHeads, type WayColumn, type WayRow } from '../../figures/wayTable.ts';
 import type { Decisions, Units } from '../../job/schema.ts';
 import { TableRoom } from '../parts/TableRoom.tsx';
@@ -64,7 +63,7 @@ function Way({ row, chosen, onChoose }: Omit<WayListProps, 'rows'> & { readonly 
       </tr>
       <tr className="way-why">
         <td colSpan={COLUMNS.length}>
-          <b>{VERDICTS[row.verdict]}:</b> {row.why} {row.work}
+          <b>{row.says}:</b> {row.why} {row.work}
         </td>
       </tr>
     </tbody>

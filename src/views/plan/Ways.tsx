@@ -49,7 +49,7 @@ export default function Ways({ bench }: { readonly bench: Worked }) {
       ) : (
         <>
           <p className="way-advice">
-            <Words text={adviceWords(ways.advice)} />
+            <Words text={adviceWords(ways)} />
           </p>
           {stops.map(({ says, whom }) => (
             <p key={says} className="stop">

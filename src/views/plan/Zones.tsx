@@ -1,18 +1,21 @@
 /** The map in words: each zone where it is, how much, and where it feathers out. A tap shows it in the drawing. */
 import { memo } from 'react';
 import type { Zone } from '../../bore/types.ts';
+import type { Passes } from '../../evaluate/passes.ts';
 import type { BoreFacts, SurveyEvaluation } from '../../evaluate.ts';
 import { nearClock } from '../../figures/nearClock.ts';
-import { linearAt } from '../../figures/sample.ts';
-import { written } from '../../figures/written.ts';
+import { NOT_YET, sureWords } from '../../figures/waitWords.ts';
 import { zoneWords } from '../../figures/zoneWords.ts';
 import type { Units } from '../../job/schema.ts';
 import { formatDepth } from '../../job/units.ts';
+import { answerFor } from '../../store/aside.ts';
+import { usePasses } from '../../store/passes.ts';
 import { useSession } from '../../store/session.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { Words } from '../parts/Words.tsx';
 
 export interface ZonesProps {
+  readonly bore: { readonly id: string };
   readonly survey: SurveyEvaluation;
   readonly facts: BoreFacts;
   readonly units: Units;
@@ -20,6 +23,8 @@ export interface ZonesProps {
 
 export const Zones = memo(function Zones(of: ZonesProps) {
   const { zones } = of.survey;
+  // As long as the passes are not worked out the zones are told as they are.
+  const waits = usePasses((state) => isWaiting(answerFor(state, of.bore, of.survey)));
   const high = zones.filter(({ kind }) => kind === 'high');
   const low = zones.filter(({ kind }) => kind === 'low');
   return (
@@ -27,12 +32,12 @@ export const Zones = memo(function Zones(of: ZonesProps) {
       {high.length > 0 && (
         <>
           <h3>
-            <Words text="High spots: take off" />
+            <Words text={waits ? NOT_YET : 'High spots: take off'} />
           </h3>
           <ul className="zones">
             {high.map((zone, i) => (
               // By its rank: a figure that settles leaves the line, and the focus in it, where it is.
-              <ZoneLine key={i} {...of} zone={zone} />
+              <ZoneLine key={i} {...of} {...{ zone, waits }} />
             ))}
           </ul>
           <StillCautions />
@@ -45,7 +50,7 @@ export const Zones = memo(function Zones(of: ZonesProps) {
           </h3>
           <ul className="zones">
             {low.map((zone, i) => (
-              <ZoneLine key={i} {...of} zone={zone} />
+              <ZoneLine key={i} {...of} {...{ zone, waits }} />
             ))}
           </ul>
         </>
@@ -54,19 +59,25 @@ export const Zones = memo(function Zones(of: ZonesProps) {
   );
 });
 
-interface ZoneLineProps extends ZonesProps {
-  readonly zone: Zone;
+function isWaiting(passes: Passes | null): boolean {
+  return passes !== null && passes.plan.waits !== null;
 }
 
-function ZoneLine({ survey, facts, units, zone }: ZoneLineProps) {
+interface ZoneLineProps extends ZonesProps {
+  readonly zone: Zone;
+  /** No pass is given until it is measured better. */
+  readonly waits: boolean;
+}
+
+function ZoneLine({ survey, facts, units, zone, waits }: ZoneLineProps) {
   const look = useSession((session) => session.look);
-  const { where, action, amount, rest } = zoneWords(zone, facts.length.mm, units);
+  const { where, action, amount, rest } = zoneWords(zone, facts.length.mm, units, waits);
   return (
     <li data-kind={zone.kind}>
       <p>
         <b>{where}</b>: {action}
         <Figure text={amount} tone={zone.kind === 'high' ? 'take-off' : 'short'} />
-        <Words text={rest} /> <Sure {...{ survey, units, zone }} />
+        <Words text={`${rest} ${sureWords(zone, survey, units, waits)}`} />
       </p>
       <button
         type="button"
@@ -77,16 +88,6 @@ function ZoneLine({ survey, facts, units, zone }: ZoneLineProps) {
       </button>
     </li>
   );
-}
-
-/** How much of a high spot comes off whatever the readings' doubt. */
-function Sure({ survey, units, zone }: Omit<ZoneLineProps, 'facts'>) {
-  const { surface, removal } = survey;
-  if (zone.kind !== 'high' || surface === null || removal === null) return null;
-  const sure = linearAt(surface.grid, removal.sure, zone.theta, zone.z);
-  const { perSide } = written(units, zone.give);
-  if (!(sure > 0)) return <Words text="Within the give-or-take: measure again before grinding." />;
-  return <>Of that, {perSide(sure)} is sure.</>;
 }
 
 const StillCautions = memo(Cautions);
