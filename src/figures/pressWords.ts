@@ -54,8 +54,8 @@ const MISSING: Readonly<Record<PressMissing, string>> = {
 };
 
 function alarms(part: PressPart, text: Written, units: Units): string[] {
-  const { local, cases } = part;
-  const out: string[] = [];
+  const { local, cases, facts } = part;
+  const out: string[] = [...facts.wrong];
   if (local.least < 0) {
     out.push(
       `Not held everywhere: at ${nearClock(local.theta)}, ${formatDepth(local.z, units)} deep, the wall stands ${text.perSide(-local.least / 2)} off the bushing.`,

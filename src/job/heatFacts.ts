@@ -49,6 +49,8 @@ type Plain = keyof typeof USUAL_HEAT_FIGURES;
 
 export const USUAL_SHOP = 20;
 const NOTHING_COLDER = -273.15;
+/** A limit of heat is not below a cool shop, °C. */
+const COOL_SHOP = 10;
 
 /** Degrees of a job: inch jobs are read in °F. */
 export function degreesOf(units: Units): Degrees {
@@ -72,6 +74,14 @@ export function heatFacts(figures: HeatFigures | undefined): HeatFacts {
   if (given.room !== undefined && !(room >= 0)) {
     wrong.push(`“${given.room.text}” is no room at entry: the usual figure is taken.`);
   }
+  const limitOf = (which: 'limit' | 'bushingLimit', what: string) => {
+    const celsius = warm(given[which], what);
+    if (!(celsius <= COOL_SHOP)) return celsius;
+    wrong.push(
+      `“${given[which]!.text}” as the ${what} is colder than a shop: no metal is harmed by so little, and it is left out.`,
+    );
+    return Number.NaN;
+  };
   const contact = numberOf(given.contact);
   if (given.contact !== undefined && !(contact > 0)) {
     wrong.push(`“${given.contact}” is no contact: the air between the two is counted.`);
@@ -81,8 +91,8 @@ export function heatFacts(figures: HeatFigures | undefined): HeatFacts {
     own: warm(given.bushing, 'bushing'),
     shop: { value: shop > -60 ? shop : USUAL_SHOP, from: shop > -60 ? 'typed' : 'default' },
     boss: warm(given.boss, 'boss'),
-    limit: warm(given.limit, 'limit of the boss'),
-    bushingLimit: warm(given.bushingLimit, 'limit of the bushing'),
+    limit: limitOf('limit', 'limit of the boss'),
+    bushingLimit: limitOf('bushingLimit', 'limit of the bushing'),
     probes: probesOf(given, wrong),
     room: room >= 0 ? room : Number.NaN,
     carry: plain('carry'),
@@ -125,6 +135,9 @@ function probesOf({ probes = [] }: HeatFigures, wrong: string[]): HeatFacts['pro
   for (const { clock, at } of probes) {
     const theta = clockTheta(clock);
     const celsius = celsiusOf(at, `boss at ${clock}`, wrong);
+    if (Number.isNaN(theta) && clock.trim() !== '') {
+      wrong.push(`“${clock}” is no clock position: what the boss measures there is left out.`);
+    }
     if (Number.isNaN(theta) || Number.isNaN(celsius)) continue;
     if (found.some((one) => Math.abs(Math.sin((one.theta - theta) / 2)) < 1e-3)) {
       wrong.push(`The boss is measured twice at ${clock}: the first counts.`);

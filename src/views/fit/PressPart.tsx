@@ -9,7 +9,7 @@ import {
   roughnessWords,
 } from '../../figures/pressWords.ts';
 import { setFit } from '../../job/edits.ts';
-import { USUAL_FRICTION } from '../../job/pressFacts.ts';
+import { frictionFault, USUAL_FRICTION } from '../../job/pressFacts.ts';
 import { useTheme } from '../../store/theme.ts';
 import { useJob } from '../../store/useJob.ts';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -97,6 +97,7 @@ function Given({ bench: { job, bore } }: Pick<FitProps, 'bench'>) {
           label="Least friction in the seat"
           text={frictionLow}
           usual={USUAL_FRICTION.low}
+          fault={frictionFault(frictionLow, USUAL_FRICTION.low)}
           onEnter={(text) => edit((now) => setFit(now, bore.id, 'frictionLow', text))}
         />{' '}
         to{' '}
@@ -104,6 +105,7 @@ function Given({ bench: { job, bore } }: Pick<FitProps, 'bench'>) {
           label="Greatest friction in the seat"
           text={frictionHigh}
           usual={USUAL_FRICTION.high}
+          fault={frictionFault(frictionHigh, USUAL_FRICTION.high)}
           onEnter={(text) => edit((now) => setFit(now, bore.id, 'frictionHigh', text))}
         />{' '}
         (usual for steel in steel: oiled to dry); roughness takes{' '}
@@ -112,6 +114,7 @@ function Given({ bench: { job, bore } }: Pick<FitProps, 'bench'>) {
           typed={roughnessLoss}
           usual={{ text: '0', unit: job.units }}
           units={job.units}
+          least="none"
           onEnter={(typed) => edit((now) => setFit(now, bore.id, 'roughnessLoss', typed))}
         />{' '}
         across off the press fit.

@@ -1,5 +1,5 @@
 /** A length edited in a sentence: its text as typed, then its unit. A default shows until it is typed over. */
-import { type Least, lengthFault } from '../../figures/fieldWords.ts';
+import { type Least, lengthFault } from '../../job/lengthFault.ts';
 import type { Typed, Units } from '../../job/schema.ts';
 import { saysUnit } from '../../job/units.ts';
 import { Field } from './Field.tsx';

@@ -1,8 +1,8 @@
 /** What it is ground with: every figure edited where it stands. */
 import type { Passes } from '../../evaluate/passes.ts';
-import { lengthFault } from '../../figures/fieldWords.ts';
 import { toolWords } from '../../figures/passWords.ts';
 import { setDecision } from '../../job/edits.ts';
+import { lengthFault } from '../../job/lengthFault.ts';
 import { ToolKind, type Typed, type Unit } from '../../job/schema.ts';
 import { TOOL_KINDS, type ToolFigure } from '../../job/tools.ts';
 import { formatPerSide, showTyped } from '../../job/units.ts';

@@ -64,11 +64,13 @@ interface NumberProps {
   readonly text: string | undefined;
   /** What stands where nothing is typed; left out: nothing is usual. */
   readonly usual?: string;
+  /** What is wrong with it, as a sentence's beginning; left out or null: nothing. */
+  readonly fault?: string | null;
   onEnter(text: string | undefined): void;
 }
 
 /** A plain number without a unit of length. */
-export function PlainNumber({ label, text, usual, onEnter }: NumberProps) {
+export function PlainNumber({ label, text, usual, fault, onEnter }: NumberProps) {
   return (
     <Field
       label={label}
@@ -76,6 +78,7 @@ export function PlainNumber({ label, text, usual, onEnter }: NumberProps) {
       placeholder="?"
       keys="decimal"
       usual={text === undefined && usual !== undefined}
+      fault={fault ?? null}
       onEnter={(next) => {
         if (next === usual && text === undefined) return;
         onEnter(next.trim() === '' ? undefined : next.slice(0, 20));

@@ -1,6 +1,6 @@
 /** What a field says of a figure that cannot be used: constructed texts. */
 import { describe, expect, it } from 'vitest';
-import { lengthFault } from '../../src/figures/fieldWords.ts';
+import { lengthFault } from '../../src/job/lengthFault.ts';
 import type { Typed } from '../../src/job/schema.ts';
 import { wayFigureMm } from '../../src/job/wayFigures.ts';
 

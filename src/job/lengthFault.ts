@@ -1,6 +1,6 @@
 /** What is wrong with a figure as it was typed, and what counts until it is put right. */
-import type { Typed } from '../job/schema.ts';
-import { readLength, saysUnit } from '../job/units.ts';
+import type { Typed } from './schema.ts';
+import { readLength, saysUnit } from './units.ts';
 
 /** How small a length may be: `any`, not below nothing, or above it. */
 export type Least = 'any' | 'none' | 'above none';
