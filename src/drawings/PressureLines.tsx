@@ -23,12 +23,13 @@ export const PRESS_WIDTHS = [1, 1.6, 2.3, 3, 3.8] as const;
 /** Over the flat map: how hard a bushing presses, in lines with their figures, and ruled where it does not touch. */
 export function PressureLines({ pressed, frame, theme, id, label }: Props) {
   const { ink, ground } = paletteOf(theme);
-  const scale = { x: frame.across / (2 * Math.PI), y: frame.scaleY };
-  const figures = pressFigures(
-    pressed,
-    { ...scale, width: frame.across, height: frame.down },
-    { wide: LETTER * SIZE, high: SIZE + 4 },
-  );
+  const scale = {
+    x: frame.across / (2 * Math.PI),
+    y: frame.scaleY,
+    width: frame.across,
+    height: frame.down,
+  };
+  const figures = pressFigures(pressed, scale, { wide: LETTER * SIZE, high: SIZE + 4 });
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -79,7 +80,12 @@ export function PressureLines({ pressed, frame, theme, id, label }: Props) {
 interface PartProps {
   readonly part: PressedPart;
   readonly pressed: PressedWall;
-  readonly scale: { readonly x: number; readonly y: number };
+  readonly scale: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  };
   readonly theme: Theme;
   /** Id of the pattern. */
   readonly gap: string;
@@ -90,8 +96,8 @@ function Part({ part, pressed, scale, theme, gap }: PartProps) {
   const path = (lines: readonly Polyline[]) =>
     lines.map(({ points, closed }) => pathOf(points, closed, scale.x, scale.y)).join('');
   const at = ({ theta, z }: { readonly theta: number; readonly z: number }) => ({
-    x: round(turned(theta - pressed.cut) * scale.x),
-    y: round(z * scale.y),
+    x: round(held(turned(theta - pressed.cut) * scale.x, scale.width)),
+    y: round(held(z * scale.y, scale.height)),
   });
   const edge = path(part.edge);
   return (
@@ -119,6 +125,14 @@ function Part({ part, pressed, scale, theme, gap }: PartProps) {
   );
 }
 
+/** A spot at the edge of the map is drawn whole. */
+function held(at: number, size: number): number {
+  return Math.min(size - SPOT, Math.max(SPOT, at));
+}
+
+/** px of a spot with the paper around it. */
+const SPOT = 7;
+
 interface SpotProps {
   readonly x: number;
   readonly y: number;
@@ -131,7 +145,7 @@ export function Spot({ x, y, filled, theme }: SpotProps) {
   const { ink, ground } = paletteOf(theme);
   return (
     <>
-      <circle cx={x} cy={y} r={7} fill={ground} />
+      <circle cx={x} cy={y} r={SPOT} fill={ground} />
       <circle cx={x} cy={y} r={5} fill={filled ? ink : ground} stroke={ink} strokeWidth={2} />
     </>
   );

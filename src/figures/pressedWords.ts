@@ -66,7 +66,7 @@ export function pressedWords(
 }
 
 /**
- * `pressed with 38 MPa here`; null where no bushing is to be held. The edge between pressing and gaping is that of the
+ * `pressed with 38 MPa`, `no contact, a gap of 0.06 mm per side`; null where no bushing is to be held. The edge between pressing and gaping is that of the
  * lines (`pressLines.ts`).
  */
 export function pressedHere(
@@ -78,9 +78,9 @@ export function pressedHere(
     const [p, open] = [linearAt(wall.grid, pressure, theta, z), linearAt(wall.grid, gap, theta, z)];
     if (Number.isNaN(p)) continue;
     const gapes = p === 0 || open * greatest.value > p * widest.value;
-    if (!gapes) return `pressed with ${pressureText(p, units)} here`;
+    if (!gapes) return `pressed with ${pressureText(p, units)}`;
     const { bare, perSide } = written(units, Number.NaN);
-    return `no contact here${Number(bare(open)) > 0 ? `, a gap of ${perSide(open)}` : ''}`;
+    return `no contact${Number(bare(open)) > 0 ? `, a gap of ${perSide(open)}` : ''}`;
   }
   return null;
 }

@@ -4,6 +4,9 @@ import { fitFinder } from '../../src/cli/fitReport.ts';
 import { fitOfSurvey } from '../../src/evaluate/fit.ts';
 import { evaluate, type Memory } from '../../src/evaluate.ts';
 import { clearanceRows } from '../../src/figures/clearanceTable.ts';
+import { pressureText } from '../../src/figures/loads.ts';
+import { pressedWall } from '../../src/figures/pressedWall.ts';
+import { pressedHere, pressKey } from '../../src/figures/pressedWords.ts';
 import { PRESSURE_STEPS, pressureMap } from '../../src/figures/pressureMap.ts';
 import { describeRound, runningRound } from '../../src/figures/runningRound.ts';
 import { setFit } from '../../src/job/edits.ts';
@@ -88,6 +91,14 @@ describe('a bushing in an oval bore', () => {
         .reduce((sum, { width, height }) => sum + width * height, 0);
     expect(Math.abs(area(0) - (1 - at.touching))).toBeLessThan(0.02);
     expect(area(PRESSURE_STEPS)).toBeGreaterThan(0);
+    // What the drawing writes are the report's own figures.
+    const { greatest } = at.pressure;
+    const most = pressureText(greatest.value, 'mm');
+    expect(pressKey(pressedWall({ bushings: [fit] }, 'mm', Math.PI)!).hardest).toBe(most);
+    const hardest = { theta: (greatest.clock * Math.PI) / 180, z: greatest.depth };
+    expect(pressedHere({ bushings: [fit] }, hardest, 'mm')).toBe(`pressed with ${most}`);
+    const widest = { theta: (at.widestGap.clock * Math.PI) / 180, z: at.widestGap.depth };
+    expect(pressedHere({ bushings: [fit] }, widest, 'mm')).toMatch(/^no contact, a gap of /);
   });
 });
 
