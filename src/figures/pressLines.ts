@@ -61,6 +61,8 @@ export function pressLines(
   const lower = (points: Point[]) => lowered({ points, closed: true }, from, deep).points;
   const force = whole(pressure);
   const gapes = fit.widest.value > 0;
+  const apart = contourer(kept, frame);
+  const edges = open.some(Number.isNaN) ? whole(open) : apart;
   return {
     from,
     to,
@@ -69,8 +71,8 @@ export function pressLines(
       text,
       lines: placed(force.linesAt(mpa)),
     })),
-    edge: gapes ? placed(whole(open).linesAt(LEAST)) : [],
-    gaps: gapes ? contourer(kept, frame).regionAbove(LEAST).map(lower) : [],
+    edge: gapes ? placed(edges.linesAt(LEAST)) : [],
+    gaps: gapes ? apart.regionAbove(LEAST).map(lower) : [],
     ruled: gapes ? ruled(kept, from, deep) : [],
   };
 }
