@@ -31,11 +31,13 @@ export const RunningSchema = v.strictObject({
   safe: Num,
   installed: v.nullable(
     v.strictObject({
-      verdict: v.picklist(['stuck', 'tight', 'good', 'wide', 'worn']),
+      verdict: v.picklist(['stuck', 'tight', 'near', 'good', 'wide', 'worn']),
       tightest: Across,
       loosest: Across,
       mean: v.number(),
       giveOrTake: v.number(),
+      /** What the tightest is short of the least wanted; below 0 it is more. */
+      short: v.number(),
       /** The largest straight pin that goes through, and the room that it leaves for this one. */
       largestPin: v.number(),
       room: v.number(),
@@ -90,13 +92,14 @@ export function runningReport(part: RunningPart, units: Units): RunningReport {
 function installedReport(
   found: NonNullable<RunningPart['installed']>,
 ): NonNullable<RunningReport['installed']> {
-  const { verdict, tightest, loosest, mean, give, largest, room, byClock, open } = found;
+  const { verdict, short, tightest, loosest, mean, give, largest, room, byClock, open } = found;
   return {
     verdict,
     tightest: acrossOf(tightest),
     loosest: acrossOf(loosest),
     mean,
     giveOrTake: give,
+    short,
     largestPin: largest.diameter,
     room,
     byClock: byClock.map(({ theta, least, greatest }) => ({

@@ -9,7 +9,7 @@ import { formatDepth } from '../job/units.ts';
 import { clockWords } from './clockWords.ts';
 import { forceText, torqueText } from './loads.ts';
 import { nearClock } from './nearClock.ts';
-import { clearanceOf, openedTo } from './runningShort.ts';
+import { clearanceOf, nearlyWords, openedTo } from './runningShort.ts';
 import { type SlipShort, secondsShort, slipShort } from './slipShort.ts';
 import { percentOf } from './wayWords.ts';
 import { written } from './written.ts';
@@ -141,6 +141,8 @@ function turns({ running }: BushingFit, units: Units): string {
       return `No: it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
     case 'tight':
       return `Too tight: it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
+    case 'near':
+      return `As near as can be told: it clears the pin by ${clears}, and at least ${least} is wanted: ${nearlyWords(installed, units)}`;
     case 'worn':
       return `It rattles: it clears the pin by ${clears}, past the ${text.across(limits.worn.mm)} from which a joint counts as worn out.`;
     case 'wide':

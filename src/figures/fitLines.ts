@@ -59,6 +59,7 @@ function roundLine({ round: { fit } }: BushingFit, units: Units): PartLine {
 const VERDICTS = {
   stuck: 'the pin does not go in',
   tight: 'too tight',
+  near: 'as wanted, as near as can be told',
   good: 'as wanted',
   wide: 'looser than wanted when new',
   worn: 'past worn out',
@@ -75,7 +76,7 @@ function runningLine({ running }: BushingFit, units: Units): PartLine {
   }
   return {
     says: `${clearanceOf(installed, units)}: ${VERDICTS[installed.verdict]}`,
-    calls: installed.verdict !== 'good' || !(free.tightest > 0),
+    calls: !['good', 'near'].includes(installed.verdict) || !(free.tightest > 0),
   };
 }
 

@@ -1,5 +1,6 @@
 /** How freely the pin runs, in few words. */
 import type { Installed } from '../evaluate/fit/running.ts';
+import { WORTH_HONING } from '../job/runningFacts.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { nearHour } from './nearClock.ts';
@@ -10,6 +11,18 @@ export function clearanceOf({ tightest, loosest, room, give }: Installed, units:
   const { plain, across } = written(units, give);
   return `${plain(Math.min(tightest.mm, room))} to ${across(loosest.mm)}`;
 }
+
+/** Why what is a little short of the least wanted is not to be honed by these figures; as the end of a sentence. */
+export function nearlyWords({ short, give, tightest, room }: Installed, units: Units): string {
+  const { across, plain } = written(units, Number.NaN);
+  if (!(short > WRITTEN)) return 'nothing is to be honed.';
+  return short > WORTH_HONING || !(Math.min(tightest.mm, room) > 0)
+    ? `it is short by ${across(short)}, no more than its give or take of ${plain(give)}. Measure its inside once it sits, before anything is honed.`
+    : `it is short by ${across(short)}, less than is worth honing.`;
+}
+
+/** Across, mm: less is written as nothing. */
+const WRITTEN = 0.0005;
 
 /** What to open, to what size, and where most comes off; as the end of a sentence. */
 export function openedTo({ open }: Installed, units: Units): string {

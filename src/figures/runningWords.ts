@@ -4,6 +4,7 @@ import type { Installed, OpenAt, RunningPart } from '../evaluate/fit/running.ts'
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { nearHour, nearPair } from './nearClock.ts';
+import { nearlyWords } from './runningShort.ts';
 import { written } from './written.ts';
 
 const NO_PIN =
@@ -98,7 +99,8 @@ function safeLine({ safe }: RunningPart, units: Units): string[] {
     : [`${rule} the pin would not go in: it would be ${plain(-safe)} across too large.`];
 }
 
-function verdictLine({ limits }: RunningPart, { verdict }: Installed, units: Units): string {
+function verdictLine({ limits }: RunningPart, installed: Installed, units: Units): string {
+  const { verdict } = installed;
   const { across } = written(units, Number.NaN);
   const least = across(limits.least.mm);
   switch (verdict) {
@@ -106,6 +108,8 @@ function verdictLine({ limits }: RunningPart, { verdict }: Installed, units: Uni
       return `The pin does not go in. At least ${least} is wanted: open the bushing’s bore as told below.`;
     case 'tight':
       return `That is tighter than the ${least} wanted at the least: open the bushing’s bore as told below.`;
+    case 'near':
+      return `That is as near to the ${least} wanted at the least as can be told: ${nearlyWords(installed, units)}`;
     case 'worn':
       return (
         `That is past the limit of ${across(limits.worn.mm)} at which a joint counts as worn out: the pin or the bushing ` +

@@ -13,6 +13,9 @@ export interface RunningFacts {
   readonly worn: Known;
 }
 
+/** Across, mm: less is not worth honing. 0.0001 in, judgement. */
+export const WORTH_HONING = 0.0025;
+
 /** Judgement, from published pairs: about twice from least to most when new, and three to sixteen times to the limit. */
 const MOST_OF_LEAST = 2;
 const WORN_OF_LEAST = 3;

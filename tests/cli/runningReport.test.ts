@@ -4,6 +4,7 @@ import { fitFinder } from '../../src/cli/fitReport.ts';
 import { fitOfSurvey } from '../../src/evaluate/fit.ts';
 import { evaluate, type Memory } from '../../src/evaluate.ts';
 import { clearanceRows } from '../../src/figures/clearanceTable.ts';
+import { fitAnswers } from '../../src/figures/fitAnswers.ts';
 import { pressureText } from '../../src/figures/loads.ts';
 import { pressedWall } from '../../src/figures/pressedWall.ts';
 import { pressedHere, pressKey } from '../../src/figures/pressedWords.ts';
@@ -113,6 +114,40 @@ describe('running clearance', () => {
       expect(Math.abs(2 * most - (0.18 - installed.room))).toBeLessThan(0.002);
     }
     expect(report.running.words.join(' ')).toContain('never turn the pin down');
+  });
+
+  it.each([
+    ['a thousandth of a millimetre', 0.001, /less than is worth honing/],
+    [
+      'half of its give or take',
+      0.011,
+      /Measure its inside once it sits, before anything is honed/,
+    ],
+  ])('short by %s is not to be honed, as nobody can tell it', (_, short, told) => {
+    const before = found(job(round)).report.running.installed!;
+    const least = Math.min(before.tightest.across, before.room);
+    // An outside micrometer's repeatability, twice, is what is known of a size that was typed.
+    expect(before.giveOrTake).toBeGreaterThan(0.011);
+    const wanted = { clearance: mm((least + short).toFixed(6)) };
+    const { fit, report } = found(job(round, { wanted }));
+    const { verdict, short: by, open } = report.running.installed!;
+    expect({ verdict, open }).toEqual({ verdict: 'near', open: null });
+    expect(by).toBeCloseTo(short, 5);
+    const turns = fitAnswers(fit, 'mm', true).find(({ asks }) => asks === 'turns')!.says;
+    for (const words of [turns, report.running.words.join(' ')]) {
+      expect(words).toMatch(told);
+      expect(words).not.toMatch(/\bhone its|open the bushing|as told below/);
+    }
+  });
+
+  it('is never told safer than it is: three lobes hold a pin that every diameter lets through', () => {
+    // Every diameter of three lobes is alike, so that by diameters alone all of the press fit would leave 0.16 mm.
+    const lobed: Shape = (theta) => 54.98 + 0.04 * Math.cos(3 * theta);
+    const { fit } = found(job(lobed));
+    const { safe, installed, pin } = fit.running;
+    expect(safe).toBeLessThanOrEqual(Math.min(installed!.tightest.mm, installed!.room));
+    // Against a straight pin the wall's nearest places count: 2 x 54.94 of the bushing's 110, all of it in its bore of 90.
+    expect(Math.abs(safe - (90 - 0.12 - pin!.greatest))).toBeLessThan(0.004);
   });
 
   it('is wide, then worn out, as the limits have it', () => {

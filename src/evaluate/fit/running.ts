@@ -10,7 +10,7 @@ import {
 import { SEATED } from '../../bore/removal.ts';
 import type { BoreEvaluation } from '../../evaluate.ts';
 import { gaugeKind } from '../../job/gauges.ts';
-import { type RunningFacts, runningFacts } from '../../job/runningFacts.ts';
+import { type RunningFacts, runningFacts, WORTH_HONING } from '../../job/runningFacts.ts';
 import type { Feature, Job } from '../../job/schema.ts';
 import { type PinSizes, pinOf } from './pinOf.ts';
 import type { RoundPart } from './round.ts';
@@ -43,7 +43,10 @@ export interface Installed {
   readonly largest: LargestPin;
   readonly room: number;
   readonly byClock: readonly ClockClearance[];
-  readonly verdict: 'stuck' | 'tight' | 'good' | 'wide' | 'worn';
+  /** `near`: short of the least wanted by less than is known of it, or than is worth honing. */
+  readonly verdict: 'stuck' | 'tight' | 'near' | 'good' | 'wide' | 'worn';
+  /** What the tightest, by diameters and by the largest pin, is short of the least wanted; below 0 it is more. */
+  readonly short: number;
   /** Where it is tight: the size to open to, and what comes off; null where it need not be opened. */
   readonly open: { readonly to: number; readonly hours: readonly OpenAt[] } | null;
   readonly hole: Hole;
@@ -54,7 +57,10 @@ export interface RunningPart {
   readonly limits: RunningFacts;
   /** Bore of the bushing before it goes in less the pin's greatest and least; null where either is not known. */
   readonly free: { readonly tightest: number; readonly loosest: number } | null;
-  /** The tightest were all of the press fit to close the hole: the plan that is safe; NaN not known. */
+  /**
+   * The tightest, by diameters and by the largest straight pin, were all of the press fit to close the hole, and no more than
+   * is left as it really sits: the plan that is safe; NaN not known.
+   */
   readonly safe: number;
   readonly installed: Installed | null;
 }
@@ -77,15 +83,23 @@ export function runningPart(matter: RunningMatter): RunningPart {
   const { inside } = seated;
   if (pin === null) return { pin, limits, free: null, safe: Number.NaN, installed: null };
   const free = inside > 0 ? { tightest: inside - pin.greatest, loosest: inside - pin.least } : null;
-  const safe = free === null ? null : holeSizes(holeOfSafe(seated));
   const found = holeAndGive(matter);
+  const installed = found && installedOf(found, pin, limits);
   return {
     pin,
     limits,
     free,
-    safe: safe === null ? Number.NaN : safe.least.mm - pin.greatest,
-    installed: found && installedOf(found, pin, limits),
+    safe: free === null ? Number.NaN : safeOf(seated, pin, installed),
+    installed,
   };
+}
+
+function safeOf(seated: Seated, pin: PinSizes, installed: Installed | null): number {
+  const hole = holeOfSafe(seated);
+  const [sizes, straight] = [holeSizes(hole), largestPin(hole)];
+  if (sizes === null || straight === null) return Number.NaN;
+  const left = Math.min(sizes.least.mm, straight.diameter) - pin.greatest;
+  return installed === null ? left : Math.min(left, installed.tightest.mm, installed.room);
 }
 
 /** As though the bushing's bore came in by all that its outside stands over the wall. */
@@ -138,7 +152,9 @@ function installedOf({ hole, give }: Found, pin: PinSizes, limits: RunningFacts)
   const tightest = { ...sizes.least, mm: sizes.least.mm - pin.greatest };
   const loosest = { ...sizes.greatest, mm: sizes.greatest.mm - pin.least };
   const room = largest.diameter - pin.greatest;
-  const verdict = verdictOf(Math.min(tightest.mm, room), loosest.mm, limits);
+  const least = Math.min(tightest.mm, room);
+  const known = Math.hypot(give, pin.give);
+  const verdict = verdictOf(least, loosest.mm, known, limits);
   const to = pin.greatest + limits.least.mm;
   const hours = byHour(hole, radiusAbout(hole, largest), pin, to);
   const opens = verdict === 'stuck' || verdict === 'tight';
@@ -146,11 +162,12 @@ function installedOf({ hole, give }: Found, pin: PinSizes, limits: RunningFacts)
     tightest,
     loosest,
     mean: sizes.mean - pin.mean,
-    give: Math.hypot(give, pin.give),
+    give: known,
     largest,
     room,
     byClock: hours.map(({ clock }) => clock),
     verdict,
+    short: limits.least.mm - least,
     open: opens
       ? { to, hours: hours.map(({ open }) => open).filter(({ from }) => !Number.isNaN(from)) }
       : null,
@@ -162,13 +179,18 @@ function installedOf({ hole, give }: Found, pin: PinSizes, limits: RunningFacts)
 function verdictOf(
   tightest: number,
   loosest: number,
+  give: number,
   { least, most, worn }: RunningFacts,
 ): Installed['verdict'] {
-  if (!(tightest > 0)) return 'stuck';
-  if (tightest < least.mm - 2 * NOTHING) return 'tight';
-  if (loosest > worn.mm) return 'worn';
-  return loosest > most.mm ? 'wide' : 'good';
+  const short = least.mm - tightest;
+  if (short > Math.max(give, WORTH_HONING)) return tightest > 0 ? 'tight' : 'stuck';
+  if (loosest > worn.mm + WORTH_HONING) return 'worn';
+  if (loosest > most.mm + WORTH_HONING) return 'wide';
+  return short > UNWRITTEN ? 'near' : 'good';
 }
+
+/** Across, mm: as good as nothing in sums of sizes. */
+const UNWRITTEN = 1e-6;
 
 const HOURS = Array.from({ length: 12 }, (_, hour) => (hour * Math.PI) / 6);
 
