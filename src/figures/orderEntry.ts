@@ -6,7 +6,7 @@ import { formatAcross } from '../job/units.ts';
 import { clockWords } from './clockWords.ts';
 import { forceText } from './loads.ts';
 import { type Step, step } from './orderStep.ts';
-import { COLD_NAMES, slipWords } from './slipWords.ts';
+import { CHILLED_IN, slipWords } from './slipWords.ts';
 
 /** @param suffix told after each step's own name, so that those of two bushings are apart */
 export function entrySteps(
@@ -18,7 +18,7 @@ export function entrySteps(
   return [
     step(
       `stop${suffix}`,
-      `${own}Set a stop or a collar so that it ends ${endWords(feature, seated.id, units)}, and mark the line of its grease hole on its end.`,
+      `${own}Set a stop or a collar so that it ends ${endWords(feature, seated.id, units)}${feature.keepouts.some(({ kind }) => kind === 'grease-hole') ? ', and mark the line of its grease hole on its end' : ''}.`,
       'Without a stop it is driven until it looks right, and cannot be drawn back.',
     ),
     ...slipSteps(one, job, own, suffix),
@@ -54,7 +54,7 @@ function slipSteps(one: BushingFit, job: Job, own: string, suffix: string): Step
       ? [
           step(
             `cold${suffix}`,
-            `${own}Chill the bushing ${COLD_NAMES[chosen.row.cold]}, dry and wrapped, until it is cold through.`,
+            `${own}Chill the bushing ${CHILLED_IN[chosen.row.cold]}, dry and wrapped, until it is cold through.`,
             'Cold burns: dry gloves, covered eyes, and moving air; what boils off pushes out the air in a pit or a closed room.',
           ),
         ]

@@ -40,6 +40,7 @@ export function runningWords(part: RunningPart, units: Units): RunningWords {
       ...lines,
       ...clearanceLines(installed, units),
       ...safe,
+      ...part.limits.wrong,
       verdictLine(part, installed, units),
     ],
     open: openLines(installed, units),

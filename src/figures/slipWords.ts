@@ -18,6 +18,15 @@ export const COLD_NAMES: Readonly<Record<Cold, string>> = {
   own: 'as cold as typed',
 };
 
+/** Where it is chilled; not said of one that lies in the shop. */
+export const CHILLED_IN: Readonly<Record<Cold, string>> = {
+  'as-it-is': 'in the shop',
+  freezer: 'in a freezer',
+  'dry-ice': 'in dry ice',
+  nitrogen: 'in liquid nitrogen',
+  own: 'as cold as typed',
+};
+
 /** How long it lies there. Shop practice. */
 const SOAKS: Readonly<Partial<Record<Cold, string>>> = {
   freezer:
@@ -123,7 +132,7 @@ function needsWords(
     facts.room >= 0 ? '' : ' (the usual: 0.001 of the diameter, never under 0.001 in (0.025 mm))';
   return [
     `At its tightest place the bushing stands ${text.across(press)} over the bore. To slip in it wants ${text.across(room)} of room besides${usual}: ${text.across(press + room)} must be won by heat and cold.`,
-    `Counted for ${bushing.name} in ${boss.name}, by temperature and not with one figure: steel in liquid nitrogen shrinks by a quarter less than its everyday figure says. Makes of steel differ by 5 % or so. Air and tools are at ${degrees(facts.shop.value, units)}.`,
+    `Counted for ${bushing.name} in ${boss.name}, by temperature and not with one figure: the colder it is, the less a degree shrinks it, and steel in liquid nitrogen ends a quarter short of its everyday figure. Makes of one metal differ by 5 % or so. Air and tools are at ${degrees(facts.shop.value, units)}.`,
   ];
 }
 
@@ -170,7 +179,9 @@ function chosenWords(heat: Heat, chosen: Chosen, text: Written, units: Units): s
   }
   if (off > HAND_WARM) {
     says.push(
-      `Clean bright steel shows ${colourSaid(off)} at that heat. Longer heat deepens the colour, and oil or scale hides it: go by a temperature stick or a probe at four places, and let the colour only warn.`,
+      heat.colours
+        ? `Clean bright steel shows ${colourSaid(off)} at that heat. Longer heat deepens the colour, and oil or scale hides it: go by a temperature stick or a probe at four places, and let the colour only warn.`
+        : `No colour warns on ${heat.boss.name}: go by a temperature stick or a probe at four places.`,
     );
   }
   if (mixed > facts.shop.value + 5) {

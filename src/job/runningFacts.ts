@@ -11,6 +11,8 @@ export interface RunningFacts {
   readonly most: Known;
   /** From which on it is worn out. */
   readonly worn: Known;
+  /** What was typed and cannot be: one sentence each. */
+  readonly wrong: readonly string[];
 }
 
 /** Across, mm: less is not worth honing. 0.0001 in, judgement. */
@@ -27,7 +29,19 @@ export function runningFacts(
 ): RunningFacts {
   const least = known(lengthMm(wanted.clearance), defaultClearanceMm(pin));
   const most = known(lengthMm(fit.clearanceMost), MOST_OF_LEAST * least.mm);
-  return { least, most, worn: known(lengthMm(fit.clearanceWorn), WORN_OF_LEAST * least.mm) };
+  const worn = known(lengthMm(fit.clearanceWorn), WORN_OF_LEAST * least.mm);
+  const wrong: string[] = [];
+  if (most.mm < least.mm) {
+    wrong.push(
+      'The most running clearance when new is less than the least: no bushing can be as wanted. Look at both.',
+    );
+  }
+  if (worn.mm < most.mm) {
+    wrong.push(
+      'The clearance at which it is worn out is less than the most when new: a new joint would count as worn. Look at both.',
+    );
+  }
+  return { least, most, worn, wrong };
 }
 
 function known(typed: number, usual: number): Known {

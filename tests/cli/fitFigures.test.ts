@@ -43,7 +43,7 @@ const OPEN: Job['safety'] = {
 /** What is the same for every bore, in sentences that tell figures of this one too. */
 const COMMON = [
   /the boss is known within .*?, the bushing within .*?,/,
-  /Makes of steel differ by 5 % or so\./,
+  /Makes of one metal differ by 5 % or so\./,
   /the usual: 0\.001 of the diameter, never under/,
   /^ANSI B4\.1/,
 ];

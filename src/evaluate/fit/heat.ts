@@ -71,6 +71,8 @@ export interface Heat {
   readonly mixed: number;
   /** How much shorter the bushing is at entry, mm; NaN: its length is not known. */
   readonly shorter: number;
+  /** Whether the boss shows its heat in the oxide colours of clean steel. */
+  readonly colours: boolean;
 }
 
 /** Bearing steel is tempered at 150 to 230 °C (ASM): below that nothing of its hardness goes. */
@@ -110,7 +112,8 @@ export function heatOf(matter: FitMatter, seated: Seated): Heat {
         ? HARDENED_LIMIT
         : limitOf(facts.bushingLimit, facts.shop.value, used.bushing),
   };
-  const common = { facts, boss, bushing, press, give, room, hardened, limits, cooling };
+  const colours = expands(boss).family === 'steel';
+  const common = { facts, boss, bushing, press, give, room, hardened, limits, cooling, colours };
   const none = { rows: [], chosen: null, mixed: Number.NaN, shorter: Number.NaN };
   const mating = {
     bore: seated.outside - press,
