@@ -1,6 +1,7 @@
 /** How freely a pin runs in the pressed bushing, as the report names it: across unless it says per side; mm, degrees. */
 import * as v from 'valibot';
 import type { RunningPart } from '../evaluate/fit/running.ts';
+import { CLEARANCES } from '../figures/clearanceTable.ts';
 import { runningWords } from '../figures/runningWords.ts';
 import type { Units } from '../job/schema.ts';
 import { degrees } from './fitRoundReport.ts';
@@ -25,6 +26,16 @@ export const RunningSchema = v.strictObject({
     }),
   ),
   limits: v.strictObject({ least: Limit, mostWhenNew: Limit, wornOut: Limit }),
+  /** By class of machine, when new; a guide where its maker says nothing. */
+  published: v.array(
+    v.strictObject({
+      of: v.string(),
+      from: v.picklist(['published', 'practice']),
+      least: v.number(),
+      most: v.number(),
+      wornOut: Num,
+    }),
+  ),
   /** Before the bushing goes in. */
   free: v.nullable(v.strictObject({ tightest: v.number(), loosest: v.number() })),
   /** The tightest were all of the press fit to close the bushing's bore. */
@@ -83,6 +94,13 @@ export function runningReport(part: RunningPart, units: Units): RunningReport {
       mostWhenNew: limit(limits.most),
       wornOut: limit(limits.worn),
     },
+    published: CLEARANCES.map(({ of, from, least, most, worn }) => ({
+      of,
+      from,
+      least,
+      most,
+      wornOut: orNull(worn),
+    })),
     free,
     safe: orNull(safe),
     installed: installed && installedReport(installed),

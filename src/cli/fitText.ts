@@ -2,6 +2,7 @@
 import { type BushingFit, fitOfSurvey } from '../evaluate/fit.ts';
 import type { OnePin } from '../evaluate/onePin.ts';
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { publishedWords } from '../figures/clearanceTable.ts';
 import { clockWords } from '../figures/clockWords.ts';
 import { degreesName } from '../figures/degrees.ts';
 import { fitAnswers } from '../figures/fitAnswers.ts';
@@ -50,6 +51,7 @@ export function fitParts(
           ...pressLines(one.press, job.units),
           ...roundWords(one.round, job.units),
           ...Object.values(runningWords(one.running, job.units)).flat(),
+          publishedWords(job.units),
         ],
       },
       slipPart(one, job),

@@ -17,7 +17,7 @@ interface Published {
 const NONE = Number.NaN;
 const INCH = 25.4;
 
-const CLEARANCES: readonly Published[] = [
+export const CLEARANCES: readonly Published[] = [
   {
     of: 'compact digging machine, pins of 30 to 50 mm (1.2 to 2 in)',
     from: 'published',
@@ -88,4 +88,13 @@ export function clearanceRows(units: Units): ClearanceRow[] {
     fresh: `${bare(least)} to ${bare(most)}`,
     worn: bare(worn),
   }));
+}
+
+/** The table in one paragraph. */
+export function publishedWords(units: Units): string {
+  const rows = clearanceRows(units).map(
+    ({ of, from, fresh, worn }) =>
+      `${of} ${fresh}${worn === '–' ? '' : `, worn out from ${worn}`} (${from})`,
+  );
+  return `For comparison, running clearances when new, ${units} across: ${rows.join('; ')}. The maker of the machine comes before them.`;
 }

@@ -12,7 +12,7 @@ export function sideGapMissing({ facts }: SideStack): string[] {
     ...(facts.width.length === 0 ? ['the width over both faces of the boss'] : []),
   ];
   return [
-    ...facts.faults.map((fault) => `${fault}.`),
+    ...facts.faults.map((fault) => `${fault}. The side gap follows once it is put right.`),
     ...(missing.length > 0 ? [`Give ${missing.join(' and ')}: the side gap follows.`] : []),
   ];
 }

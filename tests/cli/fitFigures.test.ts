@@ -80,7 +80,7 @@ function runningLines({ running }: BushingFit, units: Units): string[] {
     ...open,
     ...(drawn?.hours ?? []).map(({ text }) => `${text} ${ROOM_UNIT[units]}`),
     ...(drawn ? [drawn.depth] : []),
-    ...Object.values(limits)
+    ...[limits.least, limits.most, limits.worn]
       .filter(({ from }) => from !== 'missing')
       .map(({ mm }) => `${inUnits(mm, units).toFixed(digits)} ${units}`),
   ];

@@ -21,7 +21,7 @@ function isField(rows: readonly unknown[]): boolean {
 export const FIELDS: ReadonlySet<string> = new Set(['removal', 'deviation', 'theta', 'z']);
 
 /** Degrees clockwise from 12, of whatever is named a clock. */
-export function clocksOf(value: unknown): number[] {
+function clocksOf(value: unknown): number[] {
   if (Array.isArray(value)) return value.flatMap(clocksOf);
   if (value === null || typeof value !== 'object') return [];
   return Object.entries(value).flatMap(([key, one]) =>
