@@ -102,6 +102,61 @@ export function skipOrder(count: number): number[] {
   return order;
 }
 
+/** Where stringers along the axis go. */
+export interface StringersAsked {
+  /** As in `DepositAsked`, row by row. */
+  readonly thickness: Float64Array;
+  readonly radius: Float64Array;
+  /** Clock positions of a row, even, radians. */
+  readonly theta: Float64Array;
+  /** Between stringers side by side, mm. */
+  readonly pitch: number;
+  /** How many go all round, where metal is wanted all round. */
+  readonly round: number;
+}
+
+/**
+ * Stringers of the first layer in the order of welding, by clock position, radians; only where metal is wanted at some depth.
+ * Of some stretches of the clock each is filled side by side from edge to edge, and the next is always the farthest from
+ * those that are laid, so that the pull is spread there too.
+ */
+export function stringersOf({ thickness, radius, theta, pitch, round }: StringersAsked): number[] {
+  const columns = theta.length;
+  const wanted = new Uint8Array(columns);
+  let [sum, count] = [0, 0];
+  for (let k = 0; k < thickness.length; k++) {
+    if (!(thickness[k]! > 0)) continue;
+    wanted[k % columns] = 1;
+    sum += radius[k]!;
+    count++;
+  }
+  if (!wanted.includes(0)) return skipOrder(round).map((place) => (2 * Math.PI * place) / round);
+  const step = (2 * Math.PI) / columns;
+  const places: number[] = [];
+  for (let first = 0; first < columns; first++) {
+    if (wanted[first] === 0 || wanted[(first + columns - 1) % columns] === 1) continue;
+    let wide = 1;
+    while (wanted[(first + wide) % columns] === 1) wide++;
+    const beads = upTo((wide * step * (sum / count)) / pitch);
+    for (let i = 0; i < beads; i++) {
+      const along = ((i + 1 / 2) * wide) / beads - 1 / 2;
+      places.push(((((first + along) * step) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI));
+    }
+  }
+  return farthestFirst(places);
+}
+
+function farthestFirst(places: readonly number[]): number[] {
+  const left = [...places];
+  const order = left.splice(0, 1);
+  const off = (a: number, b: number) => Math.abs(Math.sin((a - b) / 2));
+  while (left.length > 0) {
+    const away = left.map((one) => Math.min(...order.map((laid) => off(one, laid))));
+    order.push(...left.splice(away.indexOf(Math.max(...away)), 1));
+  }
+  return order;
+}
+
 /** Percent by weight. */
 export interface Composition {
   readonly C: number;

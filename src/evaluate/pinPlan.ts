@@ -1,5 +1,5 @@
 /** The plan of a pin or shaft: finished size, what is missing where, build-up, turning, and the other ways. On demand. */
-import { depositOf, ELECTRODES, preheatOf, skipOrder } from '../assembly/weld.ts';
+import { depositOf, ELECTRODES, preheatOf, stringersOf } from '../assembly/weld.ts';
 import { freeSpread } from '../bore/frame.ts';
 import { type LandPlaces, landPlaces } from '../bore/lands.ts';
 import { bestAxis, cleansUp, outsideAbout, shortOf, volumeBetween } from '../bore/outside.ts';
@@ -157,7 +157,7 @@ function plannedAbout(
   const sd = rule === 'kept' ? surface.sd : freeSpread(posterior, surface.grid, spread);
   const about = outsideAbout(surface, axis);
   const short = shortOf(about.far, finished / 2);
-  const built = buildUp(weldFor(facts.weld, stage), pin, on, about, short);
+  const built = buildUp(weldFor(facts.weld, stage), pin, on, about, short, surface.grid);
   const { turn, far } = about;
   const volume = volumeBetween(
     turn,
@@ -224,6 +224,7 @@ function buildUp(
   { places, share }: LandPlaces,
   { far, turn }: { readonly far: Field; readonly turn: Field },
   short: Field,
+  { theta }: WearSurface['grid'],
 ) {
   const thickness = short.map((e, k) => {
     if (places[k] !== SEATED) return Number.NaN;
@@ -242,12 +243,18 @@ function buildUp(
     electrode: ELECTRODES.find(({ core }) => core === weld.electrode) ?? ELECTRODES[1]!,
     outside: true,
   });
-  const order = skipOrder(deposit.stringers);
+  const order = stringersOf({
+    thickness,
+    radius: far,
+    theta,
+    pitch: weld.beadWidth.mm * (1 - weld.overlap.value / 100),
+    round: deposit.stringers,
+  });
   const equivalent = equivalentOf(weld.steel);
   return {
     thickness,
-    deposit,
-    order: order.map((place) => (2 * Math.PI * place) / deposit.stringers),
+    deposit: { ...deposit, stringers: order.length },
+    order,
     equivalent,
     preheat: preheatOf(equivalent),
   };

@@ -7,7 +7,7 @@ import {
   ELECTRODES,
   type Preheat,
   preheatOf,
-  skipOrder,
+  stringersOf,
 } from '../assembly/weld.ts';
 import { cellShares, SEATED } from '../bore/removal.ts';
 import type { Field, Removal, WearSurface, Zone } from '../bore/types.ts';
@@ -56,14 +56,20 @@ export function weldOf({ bore, surface, removal, facts, places }: WithTarget): W
     bead: { height: beadHeight.mm, width: beadWidth.mm, overlap: overlap.value / 100 },
     electrode: ELECTRODES.find(({ core }) => core === electrode) ?? ELECTRODES[1]!,
   });
-  const order = skipOrder(deposit.stringers);
+  const order = stringersOf({
+    thickness: wanted,
+    radius: mean,
+    theta: grid.theta,
+    pitch: beadWidth.mm * (1 - overlap.value / 100),
+    round: deposit.stringers,
+  });
   const equivalent = equivalentOf(steel);
   return {
-    deposit,
+    deposit: { ...deposit, stringers: order.length },
     short: wanted,
     ...stillLow(surface, removal, wanted, beadHeight.mm),
     equivalent,
-    order: order.map((place) => (2 * Math.PI * place) / deposit.stringers),
+    order,
     preheat: preheatOf(equivalent),
   };
 }

@@ -153,8 +153,10 @@ function pinCentreWords(plan: PinPlan, units: Units): string[] {
 }
 
 /** Metal on and off again. */
-function pinMetalWords({ deposit, facts, turnOff, lands }: PinPlan, units: Units): string[] {
-  const { allowance, over } = facts.weld;
+function pinMetalWords({ stage, deposit, facts, turnOff, lands }: PinPlan, units: Units): string[] {
+  const { allowance } = facts.weld;
+  // What is welded up already gets more only where it is low.
+  const over = stage === 'built-up' ? 'low' : facts.weld.over;
   if (!(deposit.mass > 0))
     return ['Nothing is to be welded on: no place is under the finished size.'];
   const where =

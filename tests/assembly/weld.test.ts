@@ -7,6 +7,7 @@ import {
   ELECTRODES,
   preheatOf,
   skipOrder,
+  stringersOf,
 } from '../../src/assembly/weld.ts';
 
 const bead = { height: 2.5, width: 8, overlap: 0.375 };
@@ -61,6 +62,33 @@ describe('the order of stringers', () => {
   it('skips straight across, then to the quarters: 12, 6, 3, 9, then the next hours', () => {
     const hours = skipOrder(12).map((place) => (place === 0 ? 12 : place));
     expect(hours).toEqual([12, 6, 3, 9, 1, 7, 4, 10, 2, 8, 5, 11]);
+  });
+
+  it('of low places alone goes over these alone, to and fro between them; all round as the clock skips', () => {
+    // Constructed: 24 places of the clock, two depths, radius 24 / pi: 2 mm a place. Low at 4 to 5 and, deeper, at 9.
+    const theta = Float64Array.from({ length: 24 }, (_, i) => (2 * Math.PI * i) / 24);
+    const radius = new Float64Array(48).fill(24 / Math.PI);
+    const of = (low: readonly number[]) =>
+      stringersOf({
+        thickness: radius.map((_, k) => (low.includes(k) ? 1 : k % 5 === 0 ? Number.NaN : 0)),
+        radius,
+        theta,
+        pitch: 2,
+        round: 24,
+      }).map((at) => (6 * at) / Math.PI);
+    const hours = of([8, 9, 10, 24 + 18]);
+    expect(hours).toHaveLength(4);
+    [4, 9, 5, 4.5].forEach((hour, i) => {
+      expect(hours[i]).toBeCloseTo(hour, 9);
+    });
+    // Across 12, in one stretch.
+    expect(of([23, 0, 1]).map((hour) => (Math.round(2 * hour) / 2) % 12)).toEqual([11.5, 0.5, 0]);
+    expect(of([])).toEqual([]);
+    const all = of(Array.from({ length: 24 }, (_, i) => i));
+    expect(all).toHaveLength(24);
+    all.forEach((hour, i) => {
+      expect(hour).toBeCloseTo(skipOrder(24)[i]! / 2, 9);
+    });
   });
 
   it('takes every place once, however many there are', () => {
