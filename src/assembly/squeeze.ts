@@ -3,8 +3,9 @@
  *
  * Two limits. Pure bending: what closes one way opens the other, the mean diameter is kept: D - J cos 2(theta - jaws), the
  * largest that the bore can end. Bending with upset: hot metal held in jaws also shortens, by U across in the mean; the
- * jaws still set the way across them, so D - (J - U) cos 2(theta - jaws) - U. All across, mm. J: how far the bore
- * closes across the jaws, cold, once they have let go.
+ * jaws set the way across them as long as it draws in by less, so D - (J - U) cos 2(theta - jaws) - U; where it draws
+ * in by more it leaves the jaws and comes out smaller all round, D - U. All across, mm. J: how far the bore closes across
+ * the jaws, cold, once they have let go.
  */
 import type { Field, Grid } from '../bore/types.ts';
 import type { Range } from './springback.ts';
@@ -118,14 +119,15 @@ function rowOf(asked: SqueezeAsked, z: number, d: Float64Array, bends: Float64Ar
     before: endsOf(d),
     close,
     bent: endsOf(squeezed(d, bends, close, 0)),
-    upset: endsOf(squeezed(d, bends, close, Math.min(asked.upset, close))),
+    upset: endsOf(squeezed(d, bends, close, close + short > 0 ? asked.upset : 0)),
     short,
   };
 }
 
 /** Diameters after closing by J across the jaws with an upset U of the mean. */
 function squeezed(d: Float64Array, bends: Float64Array, close: number, upset: number) {
-  return d.map((value, it) => value - (close - upset) * bends[it]! - upset);
+  const bent = Math.max(0, close - upset);
+  return d.map((value, it) => value - bent * bends[it]! - upset);
 }
 
 /** How much of J each of `half` diameters closes, over half a turn from 12 o'clock; below 0: it opens. */
@@ -193,8 +195,8 @@ export interface ColdReading extends Range {
 const WAYS = [0, 1, 2, 3] as const;
 
 /**
- * What to measure cold, and what to expect: between bending alone and the most upset, and between what the jaws may have
- * brought.
+ * What to measure cold, and what to expect once the jaws have moved all the way: between bending alone and the most upset of
+ * one heat, and between what the jaws may have brought.
  *
  * @param depths at which readings are taken; the nearest of the grid tells what to expect
  * @param off how far J may be out either way, as springback is not known better, across, mm
@@ -217,8 +219,9 @@ export function coldReadings(
       // An even sample of a smooth row: the nearest column is within a degree and a half.
       const it = Math.round((theta / Math.PI) * d.length) % d.length;
       const slack = row.close > 0 ? Math.min(off, row.close) : 0;
+      const drawn = needOf(row) > 0 ? [0, asked.upset] : [0];
       const ends = [row.close - slack, row.close + slack].flatMap((close) =>
-        [0, Math.min(asked.upset, close)].map((upset) => squeezed(d, bends, close, upset)[it]!),
+        drawn.map((upset) => squeezed(d, bends, close, upset)[it]!),
       );
       return { theta, z: depth, least: Math.min(...ends) - give, most: Math.max(...ends) + give };
     });

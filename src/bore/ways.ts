@@ -179,7 +179,7 @@ function squeeze(start: Start): Work {
 
 /**
  * How far each place closes, per side: half across the jaws, opening between them, and half of what the mean draws in, which
- * is what bending leaves over and may be as much as the upset, but no more than the jaws close.
+ * is what bending leaves over and may be as much as the upset; where that is more than the jaws close, all round alike.
  */
 function closing(
   { jaws, rows }: SqueezeAim,
@@ -191,9 +191,10 @@ function closing(
   for (const { z: depth, close, short } of rows) {
     const from = z.indexOf(depth) * theta.length;
     const all = close + short;
-    const drawn = Math.max(short, Math.min(upset, all));
+    const drawn = all > 0 ? Math.max(short, upset) : 0;
+    const bent = Math.max(0, all - drawn);
     bends.forEach((bend, it) => {
-      out[from + it] = ((all - drawn) * bend + drawn) / 2;
+      out[from + it] = (bent * bend + drawn) / 2;
     });
   }
   return out;

@@ -4,7 +4,7 @@ import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
 import { heatWords, logRows, logWords } from '../figures/heatWords.ts';
 import { rimWords } from '../figures/rimWords.ts';
 import { NO_SHIMS, shimWords } from '../figures/shimWords.ts';
-import { giveOf, NO_SQUEEZE, squeezeWords } from '../figures/squeezeWords.ts';
+import { COLD, giveOf, NO_SQUEEZE, squeezeWords } from '../figures/squeezeWords.ts';
 import { weldStage, weldWords } from '../figures/weldWords.ts';
 import { HEAT_RULES, heatCautions, hotWork } from '../job/safety.ts';
 import type { Job, Units } from '../job/schema.ts';
@@ -34,8 +34,9 @@ export function buildUpParts(
     const cold = depths.map((depth) => {
       const at = words!.cold.filter((one) => one.depth === depth);
       const ranges = at.map(({ pair, range }) => `${pair} ${range}`).join(', ');
-      return `Measure cold, ${depth} deep, and expect ${ranges} ${job.units} across.`;
+      return `${depth} deep: ${ranges} ${job.units} across.`;
     });
+    if (cold.length > 0) cold.unshift(`${COLD}:`);
     const lines = words && [...words.ends, ...hot([...words.steps, ...cold])];
     parts.push({
       head: 'Squeeze with heat',

@@ -87,19 +87,20 @@ function upsetOf({ target, facts }: WithTarget): Learned {
     upsetShares(log).map((share) => share * target.diameter),
     usualUpset(target.diameter),
   )!;
-  return {
-    least:
-      stated.least >= 0
-        ? stated.least
-        : Math.min(learned.least, knownOr(stated.most, learned.least)),
-    most: stated.most >= 0 ? stated.most : Math.max(learned.most, knownOr(stated.least, 0)),
-    count: learned.count,
-  };
+  const least = knownOr(stated.least, Math.min(learned.least, knownOr(stated.most, learned.least)));
+  const most = knownOr(stated.most, Math.max(learned.most, knownOr(stated.least, 0)));
+  return { ...inOrder(least, most), count: learned.count };
+}
+
+/** Two figures that were stated the wrong way round tell the same range. */
+function inOrder(one: number, other: number): Range {
+  return { least: Math.min(one, other), most: Math.max(one, other) };
 }
 
 /** How far one heat brings it, across, mm: as stated, else as usual. */
 export function perHeat({ target, facts }: WithTarget): Range {
-  const { least, most } = facts.squeeze.upset;
+  const { upset } = facts.squeeze;
+  const { least, most } = upset.least > upset.most ? inOrder(upset.least, upset.most) : upset;
   const usual = usualUpset(target.diameter);
   const from = least > 0 ? least : Math.min(usual.least, most > 0 ? most : usual.least);
   return { least: from, most: Math.max(from, most > 0 ? most : usual.most) };

@@ -34,6 +34,31 @@ export interface ColdWords {
   readonly range: string;
 }
 
+/** What the sizes measured cold belong to. */
+export const COLD =
+  'Measured cold, once the jaws have moved all of that way, and as much as one heat may have drawn it in, it should read between these; each heat more draws it in more';
+
+/** Flame shrinking of plain steel, °C: dull to low red (field practice). */
+const HEATS = { least: 540, most: 700 } as const;
+
+/** What is to be said of a heat that is not the usual one; '' where it is. */
+export function heatWarning({
+  value: celsius,
+  refused,
+}: BuildUp['facts']['squeeze']['heat']): string {
+  if (refused !== null) {
+    return `“${refused}” is no heat that steel is squeezed at; ${heatText(celsius)} counts until then.`;
+  }
+  const usual = `Plain steel is shrunk at ${heatText(HEATS.least)} to ${heatText(HEATS.most)}, dull to low red`;
+  if (celsius > HEATS.most) {
+    return `${heatText(celsius)} is too hot. ${usual}: hotter, it scales, its grain coarsens, and the bore can come out far too small.`;
+  }
+  if (celsius < HEATS.least) {
+    return `${heatText(celsius)} is little heat. ${usual}: cooler, it is nearly as strong as cold, and springs back or cracks rather than stays.`;
+  }
+  return '';
+}
+
 export const NO_SQUEEZE =
   'No place is so far over the target that a squeeze is worth a heat: every one is within 0.0005 in (0.013 mm) across of where it should end.';
 
@@ -45,7 +70,10 @@ export function squeezeWords(
 ): SqueezeWords {
   const text = written(units, giveOf(survey));
   return {
-    ends: endsWords(squeeze, given.under.mm, text, units),
+    ends: [
+      ...endsWords(squeeze, given.under.mm, text, units),
+      ...[heatWarning(given.heat)].filter((warning) => warning !== ''),
+    ],
     steps: stepWords(squeeze, given, text, units),
     depths: depthWords(squeeze, survey, text, units),
     cold: squeeze.cold.map(({ theta, z, least, most }) => ({
@@ -115,7 +143,7 @@ function stepWords(
         ? ` from ${springs.count === 1 ? 'one squeeze' : `${springs.count} squeezes`} of this shop`
         : ` from the ring and the steel’s strength when hot, ${given.yield.value} MPa cold (EN 1993-1-2, table 3.1)`;
     says.push(
-      `Of that movement it springs back ${text.bare(springs.least)} to ${text.across(springs.most)}, an estimate${from}: move the jaws in by ${text.bare(move.least)} to ${text.across(move.most)} while it is hot, the smaller figure first, and hold until no red shows in the shade.`,
+      `Besides, when the jaws let go it springs back ${text.bare(springs.least)} to ${text.across(springs.most)}, an estimate${from}: so move the jaws in by ${text.bare(move.least)} to ${text.across(move.most)} while it is hot, the smaller figure first, and hold until no red shows in the shade.`,
     );
   }
   says.push(

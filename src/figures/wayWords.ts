@@ -175,6 +175,17 @@ const CALLS: Readonly<Record<Advice['call'], string>> = {
   'low-far': 'The low spots are more than a larger bushing takes up.',
 };
 
+/** What the next way does in place of the one that would come first. */
+const INSTEAD: Readonly<Record<WayOutcome['name'], string>> = {
+  grind: 'Grinding alone leaves the low spots.',
+  squeeze: 'A squeeze closes the low spots as well.',
+  shim: 'Shims all round take up the low spots as well.',
+  oversize: 'A larger bushing takes up the low spots as well.',
+  sleeve: 'A sleeve in a bore cut anew takes the place of the worn wall as well.',
+  weld: 'Weld, cut again, fills the low spots as well.',
+  leave: 'It stays as it is meanwhile.',
+};
+
 /** A way's verdict as it is told: one that may not be begun yet says so. */
 export function verdictWords(verdict: Verdict, { waits }: Pick<WayOutcome, 'waits'>): string {
   const says = VERDICTS[verdict];
@@ -215,7 +226,9 @@ export function whyWords(
   const { plain: measured } = tellerOf(ways, units);
   switch (verdict) {
     case 'advised':
-      return CALLS[advice.call];
+      return one.name === advice.first
+        ? CALLS[advice.call]
+        : `${WAY_TITLES[advice.first]} would come first, and is not open. ${INSTEAD[one.name]}`;
     case 'second':
       return advice.advised === null
         ? 'Would answer, were it open.'

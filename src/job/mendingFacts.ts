@@ -29,7 +29,8 @@ export interface MendingFacts {
     /** How far the mean draws in with one heat; NaN: as usual for the size, or as the log teaches. */
     readonly upset: { readonly least: number; readonly most: number };
     /** °C. */
-    readonly heat: Stated;
+    /** `refused`: as it was typed, where that is no heat of steel; null else. */
+    readonly heat: Stated & { readonly refused: string | null };
     /** MPa. */
     readonly yield: Stated;
     /** What was done and measured cold, across, mm; NaN: not said. */
@@ -213,10 +214,12 @@ function aboveNone(one: Known, which: keyof typeof USUAL, units: Units): Known {
 }
 
 /** In the table of hot steel, else the usual. */
-function heatOf({ heat }: NonNullable<Decisions['squeeze']>): Stated {
+function heatOf({ heat }: NonNullable<Decisions['squeeze']>): MendingFacts['squeeze']['heat'] {
   const value = numberOf(heat?.text);
   const celsius = heat?.unit === 'F' ? (value - 32) / 1.8 : value;
-  return within({ value: celsius, from: 'typed' }, 20, 1200, USUAL_HEAT);
+  const counts = within({ value: celsius, from: 'typed' }, 20, 1200, USUAL_HEAT);
+  const refused = heat !== undefined && counts.from === 'default';
+  return { ...counts, refused: refused ? `${heat.text.trim()} °${heat.unit}` : null };
 }
 
 function rimsOf(feature: Feature): MendingFacts['rims'] {

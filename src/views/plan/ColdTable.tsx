@@ -1,5 +1,5 @@
 /** What a squeezed bore should read when it is cold. */
-import type { ColdWords } from '../../figures/squeezeWords.ts';
+import { COLD, type ColdWords } from '../../figures/squeezeWords.ts';
 import { TableRoom } from '../parts/TableRoom.tsx';
 
 interface ColdProps {
@@ -14,7 +14,9 @@ export function Cold({ words, units }: ColdProps) {
   return (
     <TableRoom label="What it should read when it is cold">
       <table className="sections">
-        <caption>Measured cold, it should read between these, {units} across</caption>
+        <caption>
+          {COLD}, {units} across
+        </caption>
         <thead>
           <tr>
             <th scope="col">depth</th>

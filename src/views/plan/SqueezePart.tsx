@@ -7,7 +7,7 @@ import { USUAL_HEAT, USUAL_YIELD } from '../../job/mendingFacts.ts';
 import { formatDepth } from '../../job/units.ts';
 import { useTheme } from '../../store/theme.ts';
 import { useJob } from '../../store/useJob.ts';
-import { TableRoom } from '../parts/TableRoom.tsx';
+import { Closing } from './ClosingTable.tsx';
 import { Cold } from './ColdTable.tsx';
 import { HeatLog } from './HeatLog.tsx';
 import { HotGate } from './HotGate.tsx';
@@ -32,31 +32,7 @@ export function SqueezePart({ bench, found }: PartProps) {
     <>
       <Said lines={words.ends} />
       <Given bench={bench} found={found} />
-      <TableRoom label="What each depth closes by, and where it can end">
-        <table className="sections">
-          <caption>Largest / least at each measured depth, {job.units} across</caption>
-          <thead>
-            <tr>
-              <th scope="col">depth</th>
-              <th scope="col">now</th>
-              <th scope="col">close by</th>
-              <th scope="col">by bending alone</th>
-              <th scope="col">drawn in as well</th>
-            </tr>
-          </thead>
-          <tbody>
-            {words.depths.map(({ depth, before, close, bent, upset }) => (
-              <tr key={depth}>
-                <th scope="row">{depth}</th>
-                <td>{before}</td>
-                <td>{close}</td>
-                <td>{bent}</td>
-                <td>{upset}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </TableRoom>
+      <Closing depths={words.depths} units={job.units} />
       <HotGate bench={bench} way="squeeze">
         <Setup bench={bench} squeeze={squeeze} />
         <Said lines={words.steps} steps />

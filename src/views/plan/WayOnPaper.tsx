@@ -7,6 +7,7 @@ import { NO_SHIMS, shimWords } from '../../figures/shimWords.ts';
 import { NO_SQUEEZE, squeezeWords } from '../../figures/squeezeWords.ts';
 import { weldStage, weldWords } from '../../figures/weldWords.ts';
 import { HEAT_RULES, heatCautions, hotWork } from '../../job/safety.ts';
+import { Closing } from './ClosingTable.tsx';
 import { Cold } from './ColdTable.tsx';
 import type { PartProps } from './partProps.ts';
 import { Strips } from './StripTable.tsx';
@@ -61,6 +62,7 @@ function SqueezeOnPaper({ bench, found }: PartProps) {
     <section>
       <h2>Squeeze with heat</h2>
       <Lines lines={words.ends} />
+      <Closing depths={words.depths} units={job.units} />
       {!hotWork(job.safety).open ? (
         <p>{SHUT}</p>
       ) : (
