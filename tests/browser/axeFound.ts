@@ -7,16 +7,20 @@ interface Violation {
   readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
 }
 
-/** Rules that were checked and what was found; no rule checked would mean that axe did not run. */
-export async function violations(page: Page): Promise<string[]> {
+/**
+ * What was found; no rule checked would mean that axe did not run.
+ *
+ * @param within a selector; left out: the whole page
+ */
+export async function violations(page: Page, within = 'html'): Promise<string[]> {
   await page.evaluate(axe.source);
-  const found = await page.evaluate(async () => {
+  const found = await page.evaluate(async (context) => {
     const page = window as unknown as {
-      axe: { run(): Promise<{ violations: Violation[]; passes: unknown[] }> };
+      axe: { run(context: string): Promise<{ violations: Violation[]; passes: unknown[] }> };
     };
-    const { violations: bad, passes } = await page.axe.run();
+    const { violations: bad, passes } = await page.axe.run(context);
     return { bad, passed: passes.length };
-  });
+  }, within);
   expect(found.passed).toBeGreaterThan(10);
   return found.bad.flatMap(({ id, nodes }) =>
     nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),

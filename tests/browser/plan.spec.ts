@@ -146,7 +146,7 @@ test('shims are told while nothing hot is; the set-up of a squeeze waits for the
   const fold = (title: string) => page.locator('.way-fold', { hasText: title }).first();
   await fold('Shims').locator('summary').click();
   await expect(fold('Shims')).toContainText('Grind it round at');
-  await expect(fold('Shims').getByRole('table', { name: /Strips to cut/ })).toBeVisible();
+  await expect(fold('Shims').getByLabel('Strips to cut')).toBeVisible();
   // Ground to 51.40 for a target of 50.80: 0.30 per side, one sheet of the metric series.
   await page.getByLabel('Ground round at, across').fill('51.40');
   await page.keyboard.press('Enter');

@@ -12,8 +12,6 @@ test('a way is looked at, chosen with its size, taken back; a limit changes the 
   // Low by 0.15 across, the long way 50.95: nobody has answered for heat.
   await expect(advice).toContainText('Advised: oversize bushing');
   const oversize = page.getByRole('radio', { name: 'Oversize bushing' });
-  // A mouse at rest would point at whatever way the page brings under it.
-  await page.mouse.move(1, 1);
   await oversize.focus();
   const band = page.locator('.way-band');
   await expect(band).toContainText('Oversize bushing: as planned');

@@ -6,7 +6,7 @@ import { type SlipWords, slipWords } from '../../figures/slipWords.ts';
 import { temperStrip } from '../../figures/temperStrip.ts';
 import { HEAT_RULES, heatCautions, hotWork } from '../../job/safety.ts';
 import { useTheme } from '../../store/theme.ts';
-import { TableRoom } from '../parts/TableRoom.tsx';
+import { FiguresTable } from '../parts/FiguresTable.tsx';
 import { SafetyQuestions } from '../plan/SafetyQuestions.tsx';
 import { Said } from '../plan/Said.tsx';
 import { useSize } from '../useSize.ts';
@@ -72,45 +72,26 @@ interface TableProps {
 function SlipTable({ words, units, open }: TableProps) {
   const degree = degreesName(units);
   return (
-    <TableRoom label="Ways of slipping it in">
-      <table className="sections">
-        <caption>
-          {open
-            ? `By how cold the bushing is: how warm the boss must be, ${degree}`
-            : `How cold the bushing is, ${degree}`}
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">bushing</th>
-            <th scope="col">when it touches</th>
-            <th scope="col">smaller by, {units} across</th>
-            {open && (
-              <>
-                <th scope="col">boss then</th>
-                <th scope="col">heated to</th>
-                <th scope="col">which is</th>
-              </>
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          {words.rows.map(({ cold, short, entry, smaller, boss, off, verdict }) => (
-            <tr key={cold}>
-              <th scope="row">{short}</th>
-              <td>{entry}</td>
-              <td>{smaller}</td>
-              {open && (
-                <>
-                  <td>{boss}</td>
-                  <td>{off}</td>
-                  <td className="verdict">{verdict}</td>
-                </>
-              )}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableRoom>
+    <FiguresTable
+      label="Ways of slipping it in"
+      caption={
+        open
+          ? `By how cold the bushing is: how warm the boss must be, ${degree}`
+          : `How cold the bushing is, ${degree}`
+      }
+      className="slip-table"
+      corner="bushing"
+      heads={[
+        'when it touches',
+        `smaller by, ${units} across`,
+        ...(open ? ['boss then', 'heated to', 'which is'] : []),
+      ]}
+      rows={words.rows.map(({ cold, short, entry, smaller, boss, off, verdict }) => ({
+        key: cold,
+        head: short,
+        cells: [entry, smaller, ...(open ? [boss, off, verdict] : [])],
+      }))}
+    />
   );
 }
 

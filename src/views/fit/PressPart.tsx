@@ -12,8 +12,8 @@ import { setFit } from '../../job/edits.ts';
 import { frictionFault, USUAL_FRICTION } from '../../job/pressFacts.ts';
 import { useTheme } from '../../store/theme.ts';
 import { useJob } from '../../store/useJob.ts';
+import { FiguresTable } from '../parts/FiguresTable.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
-import { TableRoom } from '../parts/TableRoom.tsx';
 import { Words } from '../parts/Words.tsx';
 import { PlainNumber } from '../plan/mendingFields.tsx';
 import { Said } from '../plan/Said.tsx';
@@ -57,31 +57,18 @@ export function PressPart({ bench, found, one }: FitProps) {
 function PressTable({ rows }: { readonly rows: readonly PressRow[] }) {
   if (rows.length === 0) return null;
   return (
-    <TableRoom label="Pressures, stresses and movements of the press fit">
-      <table className="sections press-table">
-        <caption>
-          At the least, mean and greatest local press fit, as if it were so all round
-        </caption>
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">least</th>
-            <th scope="col">mean</th>
-            <th scope="col">most</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ what, least, mean, greatest }) => (
-            <tr key={what}>
-              <th scope="row">{what}</th>
-              <td>{least}</td>
-              <td>{mean}</td>
-              <td>{greatest}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableRoom>
+    <FiguresTable
+      label="Pressures, stresses and movements of the press fit"
+      caption="At the least, mean and greatest local press fit, as if it were so all round"
+      className="press-table"
+      corner=""
+      heads={['least', 'mean', 'most']}
+      rows={rows.map(({ what, least, mean, greatest }) => ({
+        key: what,
+        head: what,
+        cells: [least, mean, greatest],
+      }))}
+    />
   );
 }
 

@@ -9,8 +9,8 @@ import type { Known } from '../../job/facts.ts';
 import { inUnits } from '../../job/units.ts';
 import { useTheme } from '../../store/theme.ts';
 import { useJob } from '../../store/useJob.ts';
+import { FiguresTable } from '../parts/FiguresTable.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
-import { TableRoom } from '../parts/TableRoom.tsx';
 import { Said } from '../plan/Said.tsx';
 import type { FitProps } from './fitProps.ts';
 import './fitRound.css';
@@ -89,31 +89,20 @@ function Limits({ bench: { job, bore }, one: { running } }: FitProps) {
 
 function Ranges({ bench: { job } }: Pick<FitProps, 'bench'>) {
   return (
-    <details>
+    <details className="way-fold">
       <summary>Running clearances as published, by class of machine</summary>
-      <TableRoom label="Running clearances as published">
-        <table>
-          <caption>{job.units} across</caption>
-          <thead>
-            <tr>
-              <th scope="col">joint</th>
-              <th scope="col">new</th>
-              <th scope="col">worn out from</th>
-              <th scope="col">from</th>
-            </tr>
-          </thead>
-          <tbody>
-            {clearanceRows(job.units).map(({ of, fresh, worn, from }) => (
-              <tr key={of}>
-                <th scope="row">{of}</th>
-                <td>{fresh}</td>
-                <td>{worn}</td>
-                <td>{from}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </TableRoom>
+      <FiguresTable
+        label="Running clearances as published"
+        caption={`${job.units} across`}
+        className="running-table"
+        corner="joint"
+        heads={['new', 'worn out from', 'from']}
+        rows={clearanceRows(job.units).map(({ of, fresh, worn, from }) => ({
+          key: of,
+          head: of,
+          cells: [fresh, worn, from],
+        }))}
+      />
     </details>
   );
 }

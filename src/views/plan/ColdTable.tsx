@@ -1,6 +1,6 @@
 /** What a squeezed bore should read when it is cold. */
 import { COLD, type ColdWords } from '../../figures/squeezeWords.ts';
-import { TableRoom } from '../parts/TableRoom.tsx';
+import { FiguresTable } from '../parts/FiguresTable.tsx';
 
 interface ColdProps {
   readonly words: readonly ColdWords[];
@@ -12,34 +12,18 @@ export function Cold({ words, units }: ColdProps) {
   const pairs = [...new Set(words.map(({ pair }) => pair))];
   const depths = [...new Set(words.map(({ depth }) => depth))];
   return (
-    <TableRoom label="What it should read when it is cold">
-      <table className="sections">
-        <caption>
-          {COLD}, {units} across
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">depth</th>
-            {pairs.map((pair) => (
-              <th key={pair} scope="col">
-                {pair}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {depths.map((depth) => (
-            <tr key={depth}>
-              <th scope="row">{depth}</th>
-              {pairs.map((pair) => (
-                <td key={pair}>
-                  {words.find((one) => one.depth === depth && one.pair === pair)?.range ?? '–'}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableRoom>
+    <FiguresTable
+      label="What it should read when it is cold"
+      caption={`${COLD}, ${units} across`}
+      corner="depth"
+      heads={pairs}
+      rows={depths.map((depth) => ({
+        key: depth,
+        head: depth,
+        cells: pairs.map(
+          (pair) => words.find((one) => one.depth === depth && one.pair === pair)?.range ?? '–',
+        ),
+      }))}
+    />
   );
 }
