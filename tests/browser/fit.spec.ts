@@ -77,7 +77,9 @@ test('press fit, metals, contact, running clearance, side gap and order of work'
   const order = foldOf(page, 'Order of the work');
   await order.locator('> summary').click();
   await order.getByRole('checkbox').first().check();
-  await expect(order.locator('> summary')).toContainText(/^Order of the work\s*1 of \d+ steps done/);
+  await expect(order.locator('> summary')).toContainText(
+    /^Order of the work\s*1 of \d+ steps done/,
+  );
 });
 
 test('several bores on one pin follow what is read from the bar', async ({ page }) => {
