@@ -45,8 +45,8 @@ const BushingSchema = v.strictObject({
   into: Num,
   short: ShortSchema,
   press: PressSchema,
-  /** Its inside once it sits: as the formula has it, and were all of the press fit to go into it. */
-  insideAfter: v.strictObject({ formula: Num, safe: Num }),
+  /** Its inside once it sits: by the real shape, mean and least; as the formula has it; were all of the press fit to go into it. */
+  insideAfter: v.strictObject({ mean: Num, least: Num, formula: Num, safe: Num }),
   /** With heat and cold, and the seconds that are left. */
   slip: SlipSchema,
   round: RoundSchema,
@@ -149,7 +149,12 @@ function bushingReport(one: BushingFit, job: Job): FitReport['bushings'][number]
       wants: fitWants(one, open),
     },
     press: pressReport(one, job.units),
-    insideAfter: { formula: orNull(after.formula), safe: orNull(after.safe) },
+    insideAfter: {
+      mean: orNull(after.mean),
+      least: orNull(after.least),
+      formula: orNull(after.formula),
+      safe: orNull(after.safe),
+    },
     slip: slipReport(one, job.units, open),
     round: roundReport(one.round, one.seated, job.units),
     running: runningReport(one.running, job.units),

@@ -1,5 +1,6 @@
 /** A bushing in the bore as it is, as the report names it: mm, MPa, clocks in degrees, arrays `[z][theta]`; not known is null. */
 import * as v from 'valibot';
+import type { RadialSpan } from '../assembly/radialSpan.ts';
 import type { PlaceOf, RoundPart } from '../evaluate/fit/round.ts';
 import type { Seated } from '../evaluate/fit/seated.ts';
 import { roundWords } from '../figures/roundWords.ts';
@@ -9,6 +10,8 @@ import { matrix } from './matrix.ts';
 const Num = v.nullable(v.number());
 const Matrix = v.array(v.array(Num));
 const Place = v.strictObject({ value: v.number(), clock: v.number(), depth: v.number() });
+
+const Span = v.strictObject({ perSide: v.number(), depth: v.number(), lobes: v.number() });
 
 export const RoundSchema = v.strictObject({
   words: v.array(v.string()),
@@ -27,6 +30,9 @@ export const RoundSchema = v.strictObject({
       /** Across: greatest less least diameter of the bushing's bore at one depth, and of the wall before. */
       outOfRound: Place,
       boreOutOfRound: Num,
+      /** Greatest less least radius about the middle at one depth, the worst, per side; lobes 0: as good as round. */
+      radialSpan: v.nullable(Span),
+      boreRadialSpan: v.nullable(Span),
       /** Of the bushing's axis against the one it is to sit on; lean in mm per mm of depth. */
       center: v.tuple([v.number(), v.number()]),
       lean: v.tuple([v.number(), v.number()]),
@@ -57,6 +63,8 @@ export function roundReport(part: RoundPart, { wall }: Seated, units: Units): Ro
       closesIn: fit.closedIn,
       outOfRound: placeOf({ ...hole.outOfRound, value: hole.outOfRound.mm }),
       boreOutOfRound: Number.isNaN(fit.boreOutOfRound) ? null : fit.boreOutOfRound,
+      radialSpan: spanOf(fit.holeSpan),
+      boreRadialSpan: spanOf(fit.boreSpan),
       center: [settled.x, settled.y],
       lean: [settled.leanX, settled.leanY],
       pressures: field(fit.pressure),
@@ -64,6 +72,10 @@ export function roundReport(part: RoundPart, { wall }: Seated, units: Units): Ro
       bore: field(fit.inside),
     },
   };
+}
+
+function spanOf(span: RadialSpan | null): v.InferOutput<typeof Span> | null {
+  return span && { perSide: span.perSide, depth: span.z, lobes: span.lobes };
 }
 
 function placeOf({ value, theta, z }: PlaceOf): v.InferOutput<typeof Place> {

@@ -1,6 +1,6 @@
 /** The press fit of one bushing, as the report names it. mm across, MPa, N, N mm, degrees; not known or without end is null. */
 import * as v from 'valibot';
-import type { PressCase, PressPart } from '../evaluate/fit/press.ts';
+import type { Held, PressCase, PressPart } from '../evaluate/fit/press.ts';
 import type { BushingFit, FitFound } from '../evaluate/fit.ts';
 import { rangeWords } from '../figures/fitRanges.ts';
 import { METAL_FIGURES } from '../figures/metalWords.ts';
@@ -31,6 +31,8 @@ const CaseSchema = v.strictObject({
 });
 
 const HoldSchema = v.strictObject({ friction: v.number(), force: Num, torque: Num });
+
+const HeldSchema = v.strictObject({ low: HoldSchema, high: HoldSchema });
 
 export const MetalSchema = v.strictObject({
   name: v.string(),
@@ -72,7 +74,21 @@ export const PressSchema = v.strictObject({
   least: v.nullable(CaseSchema),
   mean: v.nullable(CaseSchema),
   greatest: v.nullable(CaseSchema),
-  held: v.nullable(v.strictObject({ low: HoldSchema, high: HoldSchema })),
+  /** `low` the lesser of both sums, to hold by; `high` the larger, to choose a press by. */
+  held: v.nullable(HeldSchema),
+  /** The two sums: pressing evenly all round with the mean press fit, and by the bore's real shape. */
+  heldEvenly: v.nullable(HeldSchema),
+  heldByShape: v.nullable(HeldSchema),
+  /** MPa, where it presses hardest by the real shape, and its shares of the strengths; null: not known. */
+  hardest: v.nullable(
+    v.strictObject({
+      pressure: v.number(),
+      clock: v.number(),
+      depth: v.number(),
+      shareOfBoss: Num,
+      shareOfBushing: Num,
+    }),
+  ),
   /** Press fit at which each first yields. */
   yields: v.strictObject({ boss: Num, bushing: Num }),
   ranges: v.array(
@@ -128,15 +144,41 @@ export function pressReport(
     least: cases && caseReport(cases.least),
     mean: cases && caseReport(cases.mean),
     greatest: cases && caseReport(cases.greatest),
-    held: holds && {
-      low: { friction: facts.frictionLow.value, ...holds.low },
-      high: { friction: facts.frictionHigh.value, ...holds.high },
-    },
+    held: holds && heldReport(holds, facts),
+    heldEvenly: press.sums && heldReport(press.sums.even, facts),
+    heldByShape: press.sums?.shape ? heldReport(press.sums.shape, facts) : null,
+    hardest: hardestReport(press),
     yields: { boss: finite(yields.boss), bushing: finite(yields.bushing) },
     ranges: [...ranges],
     boss: boss.material.name,
     bushing: bushing.material.name,
     words: pressLines(press, units),
+  };
+}
+
+function heldReport(
+  { low, high }: Held,
+  { frictionLow, frictionHigh }: PressPart['facts'],
+): v.InferOutput<typeof HeldSchema> {
+  return {
+    low: { friction: frictionLow.value, ...low },
+    high: { friction: frictionHigh.value, ...high },
+  };
+}
+
+function hardestReport({
+  round,
+  boss,
+  bushing,
+}: PressPart): v.InferOutput<typeof PressSchema>['hardest'] {
+  if (round === null || !(round.greatest.value > 0)) return null;
+  const { value, theta, z } = round.greatest;
+  return {
+    pressure: value,
+    clock: (theta * 180) / Math.PI,
+    depth: z,
+    shareOfBoss: orNull(value / boss.material.yield),
+    shareOfBushing: orNull(value / bushing.material.yield),
   };
 }
 
@@ -167,7 +209,9 @@ export function pressLines(press: PressPart, units: Units): string[] {
     ...local,
     ...metals,
     ...(missing === null ? [] : [missing]),
-    ...(rows.length > 0 ? ['At the least, mean and greatest local press fit:'] : []),
+    ...(rows.length > 0
+      ? ['At the least, mean and greatest local press fit, as if it were so all round:']
+      : []),
     ...rows.map(({ what, least, mean, greatest }) => `${what}: ${least}, ${mean}, ${greatest}.`),
     ...holds,
     ...rangeWords(press, units),

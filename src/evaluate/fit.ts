@@ -74,8 +74,8 @@ function bushingFit(
   seated: Seated,
   parts: readonly BoreEvaluation[],
 ): BushingFit {
-  const press = pressPart(matter, seated);
   const round = roundOf(matter, seated);
+  const press = pressPart(matter, seated, round.fit);
   const { job, feature } = matter;
   const running = runningPart({ job, feature, parts, seated, round });
   const heat = heatOf(matter, seated);

@@ -5,11 +5,10 @@
 import type { PressCase, PressPart } from '../evaluate/fit/press.ts';
 import type { BushingFit } from '../evaluate/fit.ts';
 import type { Units } from '../job/schema.ts';
-import { formatDepth } from '../job/units.ts';
 import { clockWords } from './clockWords.ts';
 import { forceText, torqueText } from './loads.ts';
-import { nearClock } from './nearClock.ts';
 import { clearanceOf, nearlyWords, openedTo } from './runningShort.ts';
+import { looseWords, seatLead } from './seatWords.ts';
 import { type SlipShort, secondsShort, slipShort } from './slipShort.ts';
 import { percentOf } from './wayWords.ts';
 import { written } from './written.ts';
@@ -88,20 +87,11 @@ function capital(text: string): string {
 }
 
 function holds(press: PressPart, units: Units): string {
-  const { local, held, cases, holds: grip, facts } = press;
+  const { local, cases, holds: grip } = press;
   if (Number.isNaN(local.mean)) return 'Not known: the size of the bushing or of its seat is not.';
-  const text = written(units, local.give);
-  const share = Number.isNaN(held.likely)
-    ? ''
-    : `, and ${percentOf(held.likely)} of the seat is held`;
-  const least = `the least press fit is ${text.across(local.least)}`;
-  if (local.mean <= facts.loss.mm) {
-    return `No: ${least} and the mean ${text.across(local.mean)}, so that on the whole nothing presses on it.`;
-  }
-  const lead =
-    local.least < 0
-      ? `Not everywhere: ${least} at ${nearClock(local.theta)}, ${formatDepth(local.z, units)} deep${share}`
-      : `Yes: ${least}${share}`;
+  const loose = looseWords(press, units);
+  if (loose !== null) return `No: ${loose}`;
+  const lead = seatLead(press, units);
   if (cases === null || grip === null) {
     return `${lead}; what it bears follows once the sizes below are known.`;
   }
@@ -117,7 +107,7 @@ function stressWords({ boss, bushing }: PressPart, { bossLoad, bushingLoad }: Pr
     its === their
       ? `the boss to ${percentOf(bossLoad.share)} and the bushing to ${percentOf(bushingLoad.share)} of their ${its}`
       : `the boss to ${percentOf(bossLoad.share)} of its ${its} and the bushing to ${percentOf(bushingLoad.share)} of its ${their}`;
-  return `at its tightest place it loads ${loads}${much}.`;
+  return `were it as tight all round as at its tightest place, it would load ${loads}${much}.`;
 }
 
 function turns({ running }: BushingFit, units: Units): string {

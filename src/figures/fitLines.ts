@@ -37,7 +37,9 @@ function pressLine({ press }: BushingFit, units: Units): PartLine {
   const { plain, across } = written(units, local.give);
   const calls = alarms.length > 0 || missing !== null;
   if (Number.isNaN(local.mean)) return { says: 'not known', calls };
-  const share = Number.isNaN(held.likely) ? '' : `; ${percentOf(held.likely)} of the seat held`;
+  const share = Number.isNaN(held.likely)
+    ? ''
+    : `; ${percentOf(held.likely)} of the seat tight before it is pressed in`;
   return {
     says: `${plain(local.least)} least, ${plain(local.mean)} mean, ${across(local.greatest)} most${share}`,
     calls,

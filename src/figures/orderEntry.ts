@@ -6,6 +6,7 @@ import { formatAcross } from '../job/units.ts';
 import { clockWords } from './clockWords.ts';
 import { forceText } from './loads.ts';
 import { type Step, step } from './orderStep.ts';
+import { looseWords } from './seatWords.ts';
 import { CHILLED_IN, slipWords } from './slipWords.ts';
 
 /** @param suffix told after each step's own name, so that those of two bushings are apart */
@@ -65,12 +66,12 @@ function slipSteps(one: BushingFit, job: Job, own: string, suffix: string): Step
 
 function pressStep({ press, heat }: BushingFit, units: Units, own: string, suffix: string): Step {
   const force = press.holds?.high.force ?? Number.NaN;
-  const loose = heat.fault === 'loose';
+  const loose = heat.fault === 'loose' || looseWords(press, units) !== null;
   const pressed = force > 0 ? ` Pressed without heat it may take ${forceText(force, units)}.` : '';
   return step(
     `press${suffix}`,
     loose
-      ? `${own}It slips in, and nothing holds it: do not go on before the press fit above is right.`
+      ? `${own}${heat.fault === 'loose' ? 'It slips in, and nothing holds it' : 'Nothing holds it once it is in'}: do not go on before the press fit above is right.`
       : `${own}Put it in square, in one go, and hold it against the stop until it grips.${pressed}`,
     'If it stops half-way, press it on or pull it out at once, while it still moves; do not heat it where it sits.',
     'Never strike hardened steel with a steel hammer: chips fly. Eyes and hands covered; keep out of the line of a press or a pulling screw.',
@@ -88,20 +89,33 @@ function endWords(feature: Feature, id: string, units: Units): string {
 }
 
 /**
- * The bushing's inside once it sits, across, mm: as the thick-ring formula has it, and were all of the press fit to go into
- * it; NaN not known.
+ * The bushing's inside once it sits, across, mm: as it really presses, mean and least, which the running clearance goes by; as
+ * the thick-ring formula has it; and were all of the press fit to go into it, as the safe clearance has it. NaN not known.
  */
-export function insideAfter({ seated, press, heat }: BushingFit) {
+export function insideAfter({ seated, press, round, running, heat }: BushingFit) {
+  const { hole } = round.fit ?? { hole: null };
+  const { safe, pin } = running;
   return {
+    mean: hole?.mean ?? Number.NaN,
+    least: hole?.least.mm ?? Number.NaN,
     formula: press.cases === null ? Number.NaN : seated.inside - press.cases.mean.closesIn,
-    safe: seated.inside - Math.max(0, heat.press),
+    safe:
+      pin === null || Number.isNaN(safe)
+        ? seated.inside - Math.max(0, heat.press)
+        : safe + pin.greatest,
   };
 }
 
 function insideWords(one: BushingFit, units: Units): string {
   const { seated } = one;
   if (!(seated.inside > 0)) return 'write the figures down; its inside before that is not given.';
-  const { formula, safe } = insideAfter(one);
+  const { mean, least, formula, safe } = insideAfter(one);
+  const across = (mm: number) => formatAcross(mm, units);
+  if (mean > safe) {
+    const tightest =
+      across(least) === across(mean) ? '' : ` on the mean, ${across(least)} at the tightest`;
+    return `${across(mean)} is expected${tightest}, and ${across(safe)} where all of the press fit goes into it.`;
+  }
   return formula > safe
     ? `${formatAcross(formula, units)} is expected, and ${formatAcross(safe, units)} where all of the press fit goes into it.`
     : `it was ${formatAcross(seated.inside, units)} before, and closes in by up to the whole press fit.`;

@@ -1,10 +1,18 @@
 /** The press fit of one bushing in sentences and as a table: page and report say the same. */
-import type { PressCase, PressMissing, PressPart } from '../evaluate/fit/press.ts';
+import type { Held, PressCase, PressMissing, PressPart } from '../evaluate/fit/press.ts';
 import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength } from '../job/units.ts';
-import { forceText, pressSize, pressureBare, pressureUnit, torqueText } from './loads.ts';
+import {
+  forceText,
+  pressSize,
+  pressureBare,
+  pressureText,
+  pressureUnit,
+  torqueText,
+} from './loads.ts';
 import { metalFaults, metalName } from './metalWords.ts';
 import { nearClock } from './nearClock.ts';
+import { looseWords, offWords } from './seatWords.ts';
 import { minus } from './wayTable.ts';
 import { percentOf } from './wayWords.ts';
 import { type Written, written } from './written.ts';
@@ -31,7 +39,7 @@ export interface PressRow {
 export function pressWords(part: PressPart, units: Units): PressWords {
   const text = written(units, part.local.give);
   return {
-    alarms: alarms(part, text, units),
+    alarms: alarms(part, units),
     local: localLines(part, text, units),
     missing: part.missing === null ? null : MISSING[part.missing],
     rows: rowsOf(part, text, units),
@@ -53,17 +61,13 @@ const MISSING: Readonly<Record<PressMissing, string>> = {
     'The stiffness of boss or bushing cannot be: look at the figures of their metals below.',
 };
 
-function alarms(part: PressPart, text: Written, units: Units): string[] {
-  const { local, cases, facts } = part;
+function alarms(part: PressPart, units: Units): string[] {
+  const { cases, facts } = part;
   const out: string[] = [...facts.wrong];
-  if (local.least < 0) {
-    out.push(
-      `Not held everywhere: at ${nearClock(local.theta)}, ${formatDepth(local.z, units)} deep, the wall stands ${text.perSide(-local.least / 2)} off the bushing.`,
-    );
-  }
-  if (local.mean <= part.facts.loss.mm) {
-    out.push('On the whole the bushing is loose: nothing presses on it, and nothing holds it.');
-  }
+  const off = offWords(part, units);
+  if (off !== null) out.push(off);
+  const loose = looseWords(part, units);
+  if (loose !== null) out.push(`The bushing is loose: ${loose}`);
   if (cases !== null) out.push(...beyondLines(part, cases.greatest, units));
   return out;
 }
@@ -94,7 +98,9 @@ function localLines(part: PressPart, text: Written, units: Units): string[] {
     round
       ? `Press fit, the same everywhere: ${text.across(local.mean)}.`
       : `Local press fit, twice what the bushing’s radius is over the wall’s: least ${text.across(local.least)} at ${nearClock(local.theta)}, ${formatDepth(local.z, units)} deep${give}; mean ${text.across(local.mean)}; most ${text.across(local.greatest)}.`,
-    ...(Number.isNaN(held.likely) ? [] : [`Held: ${percentOf(held.likely)} of the seat${share}.`]),
+    ...(Number.isNaN(held.likely)
+      ? []
+      : [`Before it is pressed in, ${percentOf(held.likely)} of the seat is tight${share}.`]),
     ...twoPointLines(twoPoint, onlyTwoPoint, local.least, text),
   ];
 }
@@ -138,21 +144,56 @@ function rowsOf({ cases, boss, bushing }: PressPart, text: Written, units: Units
   ];
 }
 
-function holdLines({ holds, cases, yields, length, facts }: PressPart, units: Units): string[] {
+function holdLines(part: PressPart, units: Units): string[] {
+  const { holds, cases, yields } = part;
   if (holds === null || cases === null) return [];
   const { low, high } = holds;
-  const friction = `friction ${facts.frictionLow.value} to ${facts.frictionHigh.value}`;
   const never = (mm: number) => (Number.isFinite(mm) ? formatAcross(mm, units) : 'no press fit');
   const held =
-    cases.mean.pressure > 0
+    high.force > 0
       ? [
-          `Pressed in cold over ${formatDepth(length, units)} of seat, at the mean press fit and ${friction}, it takes ${forceText(low.force, units)} to ${forceText(high.force, units)}. Have a press of at least ${pressSize(high.force, units)}.`,
+          ...forceLines(part, units),
           `In place it holds at least ${forceText(low.force, units)} along, and ${torqueText(low.torque, units)} before it turns.`,
         ]
       : [];
   return [
     ...held,
+    ...peakLines(part, units),
     `First to yield: the boss at ${never(yields.boss)}, the bushing at ${never(yields.bushing)}, were it as tight all round.`,
+  ];
+}
+
+/** What pressing in takes by either sum; once where both write alike. */
+function forceLines({ holds, sums, length, facts }: PressPart, units: Units): string[] {
+  const { frictionLow: few, frictionHigh: much } = facts;
+  const friction =
+    few.value === much.value ? `friction ${few.value}` : `friction ${few.value} to ${much.value}`;
+  const takes = ({ low, high }: Held) => rangeText(low.force, high.force, units);
+  const { even, shape } = sums!;
+  const over = `Pressed in cold over ${formatDepth(length, units)} of seat with ${friction}, it takes`;
+  const evenly = 'were it to press evenly all round with the mean press fit';
+  const said =
+    shape === null
+      ? `${over} ${takes(even)}, ${evenly}.`
+      : takes(shape) === takes(even)
+        ? `${over} ${takes(even)}.`
+        : `${over} ${takes(shape)} by the bore’s real shape, and ${takes(even)} ${evenly}.`;
+  return [`${said} Have a press of at least ${pressSize(holds!.high.force, units)}.`];
+}
+
+function rangeText(low: number, high: number, units: Units): string {
+  const [from, to] = [forceText(low, units), forceText(high, units)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
+/** How hard it presses where it presses hardest: no sum of even rings tells that. */
+function peakLines({ round, boss, bushing }: PressPart, units: Units): string[] {
+  if (round === null || !(round.greatest.value > 0)) return [];
+  const { value, theta, z } = round.greatest;
+  const of = ({ material, brittle }: PressPart['boss']) =>
+    `${percentOf(value / material.yield)} of the ${brittle ? 'tensile' : 'yield'} strength`;
+  return [
+    `By the bore’s real shape it presses hardest at ${nearClock(theta)}, ${formatDepth(z, units)} deep: ${pressureText(value, units)}, ${of(boss)} of the boss and ${of(bushing)} of the bushing. The table counts as if it were as tight all round.`,
   ];
 }
 

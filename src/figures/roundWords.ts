@@ -1,9 +1,11 @@
 /** Where a bushing presses in the bore as it is, and what becomes of its own bore: the same for page and report. */
+import type { RadialSpan } from '../assembly/radialSpan.ts';
 import type { RoundFit, RoundMissing, RoundPart } from '../evaluate/fit/round.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { pressureText } from './loads.ts';
 import { nearHour, nearPair } from './nearClock.ts';
+import { touched } from './seatWords.ts';
 import { written } from './written.ts';
 
 const MISSING: Readonly<Record<RoundMissing, string>> = {
@@ -38,17 +40,19 @@ function at({ theta, z }: { readonly theta: number; readonly z: number }, units:
   return `at ${nearHour(theta)} o’clock, ${formatDepth(z, units)} deep`;
 }
 
-function touchesNowhere({ widest }: RoundFit, units: Units): string {
-  const { perSide } = written(units, Number.NaN);
+function touchesNowhere({ widest, loss }: RoundFit, units: Units): string {
+  const { perSide, across } = written(units, Number.NaN);
+  if (loss > 0) {
+    return `The bushing is held nowhere: the ${across(loss)} that roughness takes leaves nothing of its press fit.`;
+  }
   return `The bushing is held nowhere: it is no larger than the bore, and the widest gap is ${perSide(widest.value)} ${at(widest, units)}.`;
 }
 
 function touch({ touching, widest }: RoundFit, units: Units): string {
   const { perSide } = written(units, Number.NaN);
   if (!(widest.value > 0)) return 'Pressed in, the bushing touches all of its seat.';
-  const share = Math.min(99, Math.max(1, Math.round(100 * touching)));
   return (
-    `Pressed in, the bushing touches ${share} % of its seat. The widest gap that is left is ${perSide(widest.value)} ` +
+    `Pressed in, the bushing touches ${touched(touching)} of its seat. The widest gap that is left is ${perSide(widest.value)} ` +
     `${at(widest, units)}: nothing holds it there.`
   );
 }
@@ -62,17 +66,38 @@ function pressures({ least, mean, greatest }: RoundFit, units: Units): string {
   );
 }
 
-function shape({ hole, closedIn, boreOutOfRound }: RoundFit, units: Units): string {
-  const { across, plain } = written(units, Number.NaN);
+function shape(fit: RoundFit, units: Units): string {
+  const { hole, closedIn, boreOutOfRound, holeSpan, boreSpan } = fit;
+  const { across } = written(units, Number.NaN);
   const { mm, z, theta } = hole.outOfRound;
   const comesIn = `Its own bore comes in by ${across(closedIn)} on the mean`;
-  if (!(mm > ROUND_ENOUGH)) return `${comesIn}, and stays round.`;
+  const radial = holeSpan?.perSide ?? 0;
+  if (!(mm > ROUND_ENOUGH || radial > ROUND_ENOUGH)) return `${comesIn}, and stays round.`;
+  const long =
+    mm > ROUND_ENOUGH ? `, ${formatDepth(z, units)} deep, long from ${nearPair(theta)}` : '';
+  const odd = [holeSpan, boreSpan].some((span) => (span?.lobes ?? 0) % 2 === 1);
   return (
-    `${comesIn}, and ends out of round by ${plain(mm)} across at worst, ${formatDepth(z, units)} deep, long from ` +
-    `${nearPair(theta)}. The wall that it is pressed into is out of round by ${plain(boreOutOfRound)} across: a bushing does ` +
-    'not round a bore, it follows it.'
+    `${comesIn}, and ends out of round by ${across(mm)} at worst${long}${byRadius(holeSpan, units)}. The wall that it is ` +
+    `pressed into is out of round by ${across(boreOutOfRound)}${byRadius(boreSpan, units)}: a bushing does not round a bore, it ` +
+    `follows it.${odd ? ' An odd number of lobes reads nearly alike across everywhere: its radius tells, and a straight pin.' : ''}`
   );
 }
 
-/** Across, mm: what is written as nothing. */
+/** Greatest less least radius, and the lobes that make it. */
+function byRadius(span: RadialSpan | null, units: Units): string {
+  if (span === null || !(span.perSide > ROUND_ENOUGH)) return '';
+  const { perSide } = written(units, Number.NaN);
+  const lobes = span.lobes > 1 ? `, ${LOBES[span.lobes] ?? `${span.lobes} lobes`}` : '';
+  return `, and by radius about its middle by ${perSide(span.perSide)}${lobes}`;
+}
+
+const LOBES: Readonly<Record<number, string>> = {
+  2: 'an oval',
+  3: 'three lobes',
+  4: 'four lobes',
+  5: 'five lobes',
+  6: 'six lobes',
+};
+
+/** mm: what is written as nothing. */
 const ROUND_ENOUGH = 0.00127;

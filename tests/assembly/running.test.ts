@@ -1,5 +1,6 @@
 /** The hole that a pin runs in: sizes by hand, and the largest straight pin against shapes whose answer is known. */
 import { describe, expect, it } from 'vitest';
+import { radialSpan } from '../../src/assembly/radialSpan.ts';
 import { holeSizes, largestPin, radiusAbout } from '../../src/assembly/running.ts';
 
 const columns = 120;
@@ -31,6 +32,26 @@ describe('the sizes of a hole', () => {
     expect(holeSizes(one)!.least.mm).toBe(40);
     expect(holeSizes(hole(() => Number.NaN))).toBeNull();
     expect(largestPin(hole(() => Number.NaN))).toBeNull();
+  });
+});
+
+describe('out of round by radius', () => {
+  it('is twice the amplitude of lobes about their middle, wherever that stands, and names them', () => {
+    for (const n of [2, 3, 5]) {
+      const one = hole((t, deep) => 20 + 0.1 * Math.sin(t) + (0.01 * deep * Math.cos(n * t)) / 80);
+      const found = radialSpan(one)!;
+      // Evenly over 120 places: the trough of odd lobes falls on a place, too.
+      expect(found.perSide).toBeCloseTo(0.02, 6);
+      expect([found.lobes, found.z]).toEqual([n, 80]);
+    }
+  });
+
+  it('is nothing in a round, and none where too little is known', () => {
+    const found = radialSpan(hole((t) => 20 + 0.1 * Math.cos(t)))!;
+    expect(found.perSide).toBeLessThan(1e-9);
+    expect(found.lobes).toBe(0);
+    expect(radialSpan(hole(() => Number.NaN))).toBeNull();
+    expect(radialSpan(hole((t) => (t < 0.06 ? 20 : Number.NaN)))).toBeNull();
   });
 });
 

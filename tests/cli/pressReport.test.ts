@@ -135,7 +135,7 @@ describe('a round bore', () => {
     expect(tight.press.words[0]).toContain('more than the boss bears');
     const loose = reported(bored(round(55.1)));
     expect(loose.press.mean!.pressure).toBe(0);
-    expect(loose.press.words.slice(0, 2).join(' ')).toContain('the bushing is loose');
+    expect(loose.press.words.slice(0, 2).join(' ')).toContain('The bushing is loose');
   });
 
   it('in grey iron counts the pull against what breaks it', () => {
@@ -156,9 +156,58 @@ describe('a three-lobed bore', () => {
     expect(press.twoPoint!).toBeGreaterThan(0.03);
     // Twice 0.05 - 0.03 of a millimetre per side; the surface rounds a crest a little.
     expect(Math.abs(press.local.least! - -0.04)).toBeLessThan(0.01);
-    expect(press.words[0]).toContain('Not held everywhere');
+    expect(press.words[0]).toMatch(
+      /^Before it is pressed in, the wall stands 0\.0\d+ mm per side off the bushing/,
+    );
     expect(press.words.join(' ')).toContain('By the diameters alone it would be tight everywhere.');
     expect(press.onlyTwoPoint).toBe(false);
+  });
+
+  it('tells before and after pressing apart, and answers by what touches once it is in', () => {
+    // Lobes of 0.02 per side are bent flat by a fit of 0.02 mm across: constructed, by the contact's own sum.
+    const { fit } = reported(bored(sum(round(54.99), lobe(3, 0.012))));
+    const { press, round: pressedIn, short } = fit.bushings[0]!;
+    expect(press.local.least!).toBeLessThan(0);
+    expect(pressedIn.found!.touching).toBe(1);
+    const says = short.answers.find(({ asks }) => asks === 'holds')!.says;
+    expect(says).toMatch(/^Yes: pressed in, it touches all of its seat; before it is pressed in, /);
+    expect(press.words[0]).toContain('Pressed in, it bends and touches all of its seat.');
+    expect([says, ...press.words].join(' ')).not.toContain('Not held everywhere');
+  });
+
+  it('advises the larger of both sums for the press, and holds by the lesser', () => {
+    // An oval that a small press fit cannot follow: constructed.
+    const { fit } = reported(bored(sum(round(54.99), lobe(2, 0.08))));
+    const { press, insideAfter, running } = fit.bushings[0]!;
+    const { held, heldEvenly, heldByShape } = press;
+    // What gapes pulls nothing: the mean of the real pressures is above that of the mean press fit, which counts it so.
+    expect(heldByShape!.high.force!).toBeGreaterThan(1.05 * heldEvenly!.high.force!);
+    expect(held!.high.force).toBe(heldByShape!.high.force);
+    expect(held!.low.force).toBe(heldEvenly!.low.force);
+    const words = press.words.join(' ');
+    expect(words).toMatch(/by the bore’s real shape, and .* were it to press evenly all round/);
+    expect(words).toContain('as if it were so all round');
+    // Grown by the shape, not by the mean: what the order of work says is what the pin meets.
+    expect(insideAfter.mean).toBeCloseTo(90 - fit.bushings[0]!.round.found!.closesIn, 9);
+    expect(running.installed).toBeNull();
+    expect(fit.order.find(({ step }) => step === 'inside')!.words).toContain(
+      `${insideAfter.mean!.toFixed(3)} mm across is expected`,
+    );
+  });
+
+  it('says why nothing holds it where roughness takes all of the press fit', () => {
+    const { fit, press } = reported(
+      bored(round(54.975), { decisions: { fit: { wall: 'measured', roughnessLoss: mm(0.12) } } }),
+    );
+    const { short, round: pressedIn } = fit.bushings[0]!;
+    const says = short.answers.find(({ asks }) => asks === 'holds')!.says;
+    for (const words of [says, press.words.join(' ')]) {
+      expect(words).toMatch(/roughness takes 0\.120 mm across of it/);
+      expect(words).not.toContain('Held: 100 %');
+    }
+    expect(says).toMatch(/^No: /);
+    expect(pressedIn.words.join(' ')).not.toContain('widest gap');
+    expect(fit.order.find(({ step }) => step === 'press')!.words).not.toContain('until it grips');
   });
 
   it('is warned of where diameters alone were read', () => {

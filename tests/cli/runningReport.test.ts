@@ -78,6 +78,20 @@ describe('a bushing in an oval bore', () => {
     expect(Math.min(at.outOfRound.clock, 180 - at.outOfRound.clock)).toBeLessThan(6);
   });
 
+  it('is told by radius too: three lobes, which no diameter shows', () => {
+    const { report } = found(job((theta) => 54.95 + 0.02 * Math.cos(3 * theta)));
+    const at = report.round.found!;
+    expect(at.boreOutOfRound!).toBeLessThan(0.004);
+    expect(at.boreRadialSpan!.lobes).toBe(3);
+    // Twice the amplitude; the surface rounds a crest a little.
+    expect(Math.abs(at.boreRadialSpan!.perSide - 0.04)).toBeLessThan(0.004);
+    const words = report.round.words.join(' ');
+    expect(words).toMatch(
+      /by radius about its middle by 0\.0[34]\d+ mm per side, three lobes: a bushing/,
+    );
+    expect(words).not.toContain('stays round');
+  });
+
   it('gapes where the oval is more than its press fit can follow', () => {
     const { fit, report } = found(job((theta) => 54.999 + 0.08 * Math.cos(2 * theta)));
     const at = report.round.found!;

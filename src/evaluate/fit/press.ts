@@ -18,6 +18,7 @@ import { pressFits } from '../../bore/wayOutcome.ts';
 import type { WayOutcome } from '../../bore/wayTypes.ts';
 import { type PressFacts, pressFacts } from '../../job/pressFacts.ts';
 import { type MetalUsed, metalUsed } from './material.ts';
+import type { RoundFit } from './round.ts';
 import type { FitMatter, Seated, SeatedWall } from './seated.ts';
 
 /** What stands in the way of the pressures. */
@@ -65,14 +66,23 @@ export interface PressPart {
     readonly mean: PressCase;
     readonly greatest: PressCase;
   } | null;
-  /** At the mean. */
+  /** As it presses in the bore as it is; null: not known. */
+  readonly round: RoundFit | null;
+  /** `low` the lesser of both sums, to hold by; `high` the larger, to choose a press by. */
   readonly holds: Held | null;
+  /** The two sums: pressing evenly all round with the mean press fit, and as the bore really is. */
+  readonly sums: { readonly even: Held; readonly shape: Held | null } | null;
   /** Press fit, across, at which each first yields; Infinity: never; NaN where `missing`. */
   readonly yields: { readonly bushing: number; readonly boss: number };
   readonly ranges: readonly FitRange[];
 }
 
-export function pressPart(matter: FitMatter, seated: Seated): PressPart {
+/** @param round the same bushing in the bore as it is; null: not known */
+export function pressPart(
+  matter: FitMatter,
+  seated: Seated,
+  round: RoundFit | null = null,
+): PressPart {
   const { job, bore, feature, survey } = matter;
   const { wall, inside, boss: around } = seated;
   const facts = pressFacts(feature);
@@ -93,6 +103,7 @@ export function pressPart(matter: FitMatter, seated: Seated): PressPart {
       ? null
       : { least: at(local.least), mean: at(local.mean), greatest: at(local.greatest) };
   const length = seatLength(wall);
+  const sums = cases && sumsOf(rings, cases.mean, round, length, facts);
   return {
     wanted: bore.facts.pressFit,
     local,
@@ -106,16 +117,40 @@ export function pressPart(matter: FitMatter, seated: Seated): PressPart {
     length,
     missing,
     cases,
-    holds: cases && {
-      low: slip(rings, cases.mean, length, facts.frictionLow.value),
-      high: slip(rings, cases.mean, length, facts.frictionHigh.value),
+    round,
+    holds: sums && {
+      low: lesser(sums.even.low, sums.shape?.low),
+      high: larger(sums.even.high, sums.shape?.high),
     },
+    sums,
     yields: {
       bushing: yieldsAt(rings, 'bushing', strengthOf(bushing)),
       boss: yieldsAt(rings, 'boss', strengthOf(boss)),
     },
     ranges: fitRanges(wall.outside),
   };
+}
+
+function sumsOf(
+  rings: Rings,
+  mean: PressCase,
+  round: RoundFit | null,
+  length: number,
+  { frictionLow, frictionHigh }: PressFacts,
+): NonNullable<PressPart['sums']> {
+  const held = (pressure: number): Held => ({
+    low: slip(rings, { pressure }, length, frictionLow.value),
+    high: slip(rings, { pressure }, length, frictionHigh.value),
+  });
+  return { even: held(mean.pressure), shape: round && held(round.mean) };
+}
+
+function lesser(one: Held['low'], other: Held['low'] | undefined): Held['low'] {
+  return other !== undefined && other.force < one.force ? other : one;
+}
+
+function larger(one: Held['high'], other: Held['high'] | undefined): Held['high'] {
+  return other !== undefined && other.force > one.force ? other : one;
 }
 
 /** What is not given comes before what is given and cannot be. */

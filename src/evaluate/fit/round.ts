@@ -5,6 +5,7 @@
 import type { Material } from '../../assembly/material.ts';
 import { type ElasticRing, pairMoves } from '../../assembly/pairMoves.ts';
 import { press } from '../../assembly/pressing.ts';
+import { type RadialSpan, radialSpan } from '../../assembly/radialSpan.ts';
 import { type HoleSizes, holeSizes } from '../../assembly/running.ts';
 import type { Settled } from '../../assembly/settle.ts';
 import { SEATED } from '../../bore/removal.ts';
@@ -51,6 +52,11 @@ export interface RoundFit {
   readonly closedIn: number;
   /** Of the bore before the bushing goes in, across: greatest less least diameter at one depth, the worst. */
   readonly boreOutOfRound: number;
+  /** By radius, as a pin and a bushing meet it, of the bushing's bore after pressing and of the wall before. */
+  readonly holeSpan: RadialSpan | null;
+  readonly boreSpan: RadialSpan | null;
+  /** What pressing flattens, across, mm. */
+  readonly loss: number;
 }
 
 export type RoundPart =
@@ -107,7 +113,8 @@ function roundFit({ seated, bushing, boss, loss }: RoundMatter): RoundFit | null
   if (found === null) return null;
   const radius = found.closed.map((closed) => inside / 2 - closed);
   const hole = holeSizes({ radius, z: depths, columns });
-  const before = holeSizes({ radius: proud.map((h) => -h), z: depths, columns });
+  const wallAsItIs = { radius: proud.map((h) => -h), z: depths, columns };
+  const before = holeSizes(wallAsItIs);
   if (hole === null) return null;
   const whole = (part: Float64Array) => {
     const all = new Float64Array(wall.places.length).fill(Number.NaN);
@@ -125,6 +132,9 @@ function roundFit({ seated, bushing, boss, loss }: RoundMatter): RoundFit | null
     hole,
     closedIn: inside - hole.mean,
     boreOutOfRound: before?.outOfRound.mm ?? Number.NaN,
+    holeSpan: radialSpan({ radius, z: depths, columns }),
+    boreSpan: radialSpan(wallAsItIs),
+    loss,
   };
 }
 

@@ -1,0 +1,84 @@
+/** How far a hole is from round by its radius: what diameters cannot tell of an odd number of lobes. First order. */
+import { choleskyInPlace, solveLower, solveLowerTransposed } from '../num/cholesky.ts';
+import type { Hole } from './running.ts';
+
+export interface RadialSpan {
+  /** Greatest less least radius about the least-squares middle at one depth, where that is most; mm per side. */
+  readonly perSide: number;
+  readonly z: number;
+  /** Lobes there: the number of waves round the clock that is strongest, 2 an oval; 0: as good as round. */
+  readonly lobes: number;
+  /** Clock position of the crest of one of them, the least of all, radians. */
+  readonly crest: number;
+}
+
+/** More waves than this are told as nothing but rough. */
+const MOST_LOBES = 12;
+/** Share of the places that must be known: no circle is told from a short arc. Judgement. */
+const ENOUGH = 0.25;
+/** mm: what is left by rounding. */
+const ROUND = 1e-9;
+
+/** @returns null where no depth has a quarter of its places known */
+export function radialSpan({ radius, z, columns }: Hole): RadialSpan | null {
+  let worst: (RadialSpan & { readonly off: Float64Array }) | null = null;
+  for (let row = 0; row < z.length; row++) {
+    const off = aboutMiddle(radius.subarray(row * columns, (row + 1) * columns));
+    if (off === null) continue;
+    const known = off.filter((mm) => !Number.isNaN(mm));
+    const perSide = Math.max(...known) - Math.min(...known);
+    if (worst === null || perSide > worst.perSide) {
+      worst = { perSide, z: z[row]!, lobes: 0, crest: Number.NaN, off };
+    }
+  }
+  if (worst === null) return null;
+  const { off, ...found } = worst;
+  return found.perSide > ROUND ? { ...found, ...strongest(off) } : found;
+}
+
+/** What is left of the radii about their least-squares circle; null: too few places. */
+function aboutMiddle(radius: Float64Array): Float64Array | null {
+  const columns = radius.length;
+  const known = radius.reduce((count, r) => count + (Number.isNaN(r) ? 0 : 1), 0);
+  if (!(known >= ENOUGH * columns)) return null;
+  const normal = new Float64Array(9);
+  const right = new Float64Array(3);
+  radius.forEach((r, i) => {
+    if (Number.isNaN(r)) return;
+    const one = basis(i, columns);
+    for (let j = 0; j < 3; j++) {
+      right[j]! += one[j]! * r;
+      for (let k = 0; k < 3; k++) normal[3 * j + k]! += one[j]! * one[k]!;
+    }
+  });
+  if (!choleskyInPlace(normal, 3)) return null;
+  solveLower(normal, 3, right, right);
+  solveLowerTransposed(normal, 3, right, right);
+  return radius.map((r, i) => {
+    const one = basis(i, columns);
+    return r - one.reduce((sum, value, j) => sum + value * right[j]!, 0);
+  });
+}
+
+function basis(i: number, columns: number): readonly number[] {
+  const theta = (2 * Math.PI * i) / columns;
+  return [1, Math.sin(theta), Math.cos(theta)];
+}
+
+/** Places that are not known count as lying on the circle. */
+function strongest(off: Float64Array): Pick<RadialSpan, 'lobes' | 'crest'> {
+  let [lobes, size, crest] = [0, 0, Number.NaN];
+  for (let n = 2; n <= MOST_LOBES; n++) {
+    let [s, c] = [0, 0];
+    off.forEach((mm, i) => {
+      if (Number.isNaN(mm)) return;
+      const turn = (2 * Math.PI * n * i) / off.length;
+      s += mm * Math.sin(turn);
+      c += mm * Math.cos(turn);
+    });
+    if (!(Math.hypot(s, c) > size)) continue;
+    const turn = Math.atan2(s, c);
+    [lobes, size, crest] = [n, Math.hypot(s, c), (turn < 0 ? turn + 2 * Math.PI : turn) / n];
+  }
+  return { lobes, crest };
+}
