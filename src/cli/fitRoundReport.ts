@@ -1,7 +1,6 @@
 /** A bushing in the bore as it is, as the report names it: mm, MPa, clocks in degrees, arrays `[z][theta]`; not known is null. */
 import * as v from 'valibot';
-import type { RadialSpan } from '../assembly/radialSpan.ts';
-import type { PlaceOf, RoundPart } from '../evaluate/fit/round.ts';
+import type { PlaceOf, RoundFit, RoundPart } from '../evaluate/fit/round.ts';
 import type { Seated } from '../evaluate/fit/seated.ts';
 import { roundWords } from '../figures/roundWords.ts';
 import type { Units } from '../job/schema.ts';
@@ -74,7 +73,7 @@ export function roundReport(part: RoundPart, { wall }: Seated, units: Units): Ro
   };
 }
 
-function spanOf(span: RadialSpan | null): v.InferOutput<typeof Span> | null {
+function spanOf(span: RoundFit['holeSpan']): v.InferOutput<typeof Span> | null {
   return span && { perSide: span.perSide, depth: span.z, lobes: span.lobes };
 }
 

@@ -1,5 +1,4 @@
 /** Where a bushing presses in the bore as it is, and what becomes of its own bore: the same for page and report. */
-import type { RadialSpan } from '../assembly/radialSpan.ts';
 import type { RoundFit, RoundMissing, RoundPart } from '../evaluate/fit/round.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
@@ -84,7 +83,7 @@ function shape(fit: RoundFit, units: Units): string {
 }
 
 /** Greatest less least radius, and the lobes that make it. */
-function byRadius(span: RadialSpan | null, units: Units): string {
+function byRadius(span: RoundFit['holeSpan'], units: Units): string {
   if (span === null || !(span.perSide > ROUND_ENOUGH)) return '';
   const { perSide } = written(units, Number.NaN);
   const lobes = span.lobes > 1 ? `, ${LOBES[span.lobes] ?? `${span.lobes} lobes`}` : '';

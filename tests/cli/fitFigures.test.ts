@@ -181,7 +181,7 @@ describe.each(JOBS)('$of', ({ job: whole, id }) => {
       const told = report.bushings[at]!;
       const missing = {
         short: untold(shortLines(one, units), told, units, LEFT),
-        press: untold(pressLines(one, units), told.press, units, LEFT),
+        press: untold(pressLines(one, units), [told.press, told.round], units, LEFT),
         ranges: untold(rangeWords(one.press, units).map(bare), told.press, units),
         round: untold(roundLines(one, units), told.round, units),
         running: untold(runningLines(one, units), told.running, units),

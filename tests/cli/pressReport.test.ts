@@ -177,7 +177,7 @@ describe('a three-lobed bore', () => {
 
   it('advises the larger of both sums for the press, and holds by the lesser', () => {
     // An oval that a small press fit cannot follow: constructed.
-    const { fit } = reported(bored(sum(round(54.99), lobe(2, 0.08))));
+    const { fit } = reported(bored(sum(round(54.999), lobe(2, 0.08))));
     const { press, insideAfter, running } = fit.bushings[0]!;
     const { held, heldEvenly, heldByShape } = press;
     // What gapes pulls nothing: the mean of the real pressures is above that of the mean press fit, which counts it so.
