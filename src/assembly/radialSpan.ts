@@ -8,8 +8,6 @@ export interface RadialSpan {
   readonly z: number;
   /** Lobes there: the number of waves round the clock that is strongest, 2 an oval; 0: as good as round. */
   readonly lobes: number;
-  /** Clock position of the crest of one of them, the least of all, radians. */
-  readonly crest: number;
 }
 
 /** More waves than this are told as nothing but rough. */
@@ -28,12 +26,12 @@ export function radialSpan({ radius, z, columns }: Hole): RadialSpan | null {
     const known = off.filter((mm) => !Number.isNaN(mm));
     const perSide = Math.max(...known) - Math.min(...known);
     if (worst === null || perSide > worst.perSide) {
-      worst = { perSide, z: z[row]!, lobes: 0, crest: Number.NaN, off };
+      worst = { perSide, z: z[row]!, lobes: 0, off };
     }
   }
   if (worst === null) return null;
   const { off, ...found } = worst;
-  return found.perSide > ROUND ? { ...found, ...strongest(off) } : found;
+  return found.perSide > ROUND ? { ...found, lobes: strongest(off) } : found;
 }
 
 /** What is left of the radii about their least-squares circle; null: too few places. */
@@ -66,8 +64,8 @@ function basis(i: number, columns: number): readonly number[] {
 }
 
 /** Places that are not known count as lying on the circle. */
-function strongest(off: Float64Array): Pick<RadialSpan, 'lobes' | 'crest'> {
-  let [lobes, size, crest] = [0, 0, Number.NaN];
+function strongest(off: Float64Array): number {
+  let [lobes, size] = [0, 0];
   for (let n = 2; n <= MOST_LOBES; n++) {
     let [s, c] = [0, 0];
     off.forEach((mm, i) => {
@@ -76,9 +74,7 @@ function strongest(off: Float64Array): Pick<RadialSpan, 'lobes' | 'crest'> {
       s += mm * Math.sin(turn);
       c += mm * Math.cos(turn);
     });
-    if (!(Math.hypot(s, c) > size)) continue;
-    const turn = Math.atan2(s, c);
-    [lobes, size, crest] = [n, Math.hypot(s, c), (turn < 0 ? turn + 2 * Math.PI : turn) / n];
+    if (Math.hypot(s, c) > size) [lobes, size] = [n, Math.hypot(s, c)];
   }
-  return { lobes, crest };
+  return lobes;
 }
