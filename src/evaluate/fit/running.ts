@@ -95,11 +95,23 @@ export function runningPart(matter: RunningMatter): RunningPart {
 }
 
 function safeOf(seated: Seated, pin: PinSizes, installed: Installed | null): number {
+  const left = leastOfSafe(seated) - pin.greatest;
+  return installed === null ? left : Math.min(left, installed.tightest.mm, installed.room);
+}
+
+/** Temperatures, limits and the pin have no part in it. */
+const knownLeast = new WeakMap<Seated, number>();
+
+/** The lesser of its least diameter and its largest straight pin; NaN: nothing is a seat. */
+function leastOfSafe(seated: Seated): number {
+  const before = knownLeast.get(seated);
+  if (before !== undefined) return before;
   const hole = holeOfSafe(seated);
   const [sizes, straight] = [holeSizes(hole), largestPin(hole)];
-  if (sizes === null || straight === null) return Number.NaN;
-  const left = Math.min(sizes.least.mm, straight.diameter) - pin.greatest;
-  return installed === null ? left : Math.min(left, installed.tightest.mm, installed.room);
+  const least =
+    sizes === null || straight === null ? Number.NaN : Math.min(sizes.least.mm, straight.diameter);
+  knownLeast.set(seated, least);
+  return least;
 }
 
 /** As though the bushing's bore came in by all that its outside stands over the wall. */
