@@ -78,7 +78,11 @@ function slipPart(one: BushingFit, job: Job): Part {
   const { open } = hotWork(job.safety);
   const unit = degreesName(job.units);
   const rows = slip.rows.map(({ name, entry, smaller, boss, off, verdict }) => {
-    const small = smaller === '–' ? '' : `, ${smaller} ${job.units} across smaller`;
+    const larger = smaller.startsWith('−');
+    const small =
+      smaller === '–'
+        ? ''
+        : `, ${smaller.replace('−', '')} ${job.units} across ${larger ? 'larger' : 'smaller'}`;
     const warm = off === '–' ? verdict : `boss ${boss} then, heated to ${off}: ${verdict}`;
     return `Bushing ${name}: ${entry} ${unit} when it touches${small}${open || off === '–' ? `; ${warm}` : ''}.`;
   });

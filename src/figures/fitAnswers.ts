@@ -5,11 +5,15 @@
 import type { PressCase, PressPart } from '../evaluate/fit/press.ts';
 import type { BushingFit } from '../evaluate/fit.ts';
 import type { Units } from '../job/schema.ts';
+import { formatAcross } from '../job/units.ts';
+import { BOUND_ONLY, beyond } from './beyondYield.ts';
 import { clockWords } from './clockWords.ts';
 import { forceText, torqueText } from './loads.ts';
 import { clearanceOf, nearlyWords, openedTo } from './runningShort.ts';
 import { looseWords, seatLead } from './seatWords.ts';
+import { slipAgainst } from './slipAgainst.ts';
 import { type SlipShort, secondsShort, slipShort } from './slipShort.ts';
+import { faultWords } from './slipWords.ts';
 import { percentOf } from './wayWords.ts';
 import { written } from './written.ts';
 
@@ -61,15 +65,25 @@ function goesIn({ press, heat }: BushingFit, units: Units, open: boolean): strin
   const pressed =
     held !== null && held.high.force > 0
       ? [
-          `Pressed cold it takes ${forceText(held.low.force, units)} to ${forceText(held.high.force, units)}`,
+          `Pressed cold it takes ${forceText(held.low.force, units)} to ${forceText(held.high.force, units)}${beyond(press) === null ? '' : `, ${BOUND_ONLY}`}`,
         ]
       : [];
-  const slipped = slipInWords(slipShort(heat, units, open));
+  const slipped = slipInWords(slipShort(heat, units, open), pressed.length > 0);
   const ways = [...pressed, ...(slipped === null ? [] : [slipped])].join('; ');
-  return capital(`${ways === '' ? '' : `${ways}; `}${fit}.`);
+  const faulty = heatFault(heat, units);
+  return capital(`${ways === '' ? '' : `${ways}; `}${fit}.${faulty === null ? '' : ` ${faulty}`}`);
 }
 
-function slipInWords({ is, must, by, lacks }: SlipShort): string | null {
+/** What of the temperatures cannot be, so that no way with heat or cold is told. */
+function heatFault(heat: BushingFit['heat'], units: Units): string | null {
+  const { fault } = heat;
+  return fault === null || fault === 'loose' || fault === 'no-size'
+    ? null
+    : faultWords(fault, heat, units);
+}
+
+/** @param pressed whether another way was told before it */
+function slipInWords({ is, must, by, lacks, over }: SlipShort, pressed: boolean): string | null {
   switch (is) {
     case 'untold':
       return null;
@@ -77,8 +91,10 @@ function slipInWords({ is, must, by, lacks }: SlipShort): string | null {
       return `to slip in, ${must} must be won by heat and cold, told once the questions about heat are answered`;
     case 'short':
       return `to slip in, ${must} must be won, and the ${by} leave ${lacks} of that open`;
+    case 'over':
+      return `to slip in, ${must} must be won, and not by the ${by}: ${over.charAt(0).toLowerCase()}${over.slice(1).replace(/\.$/, '')}`;
     case 'enough':
-      return `or it slips in with the ${by}, which win the ${must} that it takes`;
+      return `${pressed ? 'or ' : ''}it slips in with the ${by}, which win the ${must} that it takes`;
   }
 }
 
@@ -91,6 +107,10 @@ function holds(press: PressPart, units: Units): string {
   if (Number.isNaN(local.mean)) return 'Not known: the size of the bushing or of its seat is not.';
   const loose = looseWords(press, units);
   if (loose !== null) return `No: ${loose}`;
+  const past = beyond(press);
+  if (past !== null) {
+    return unsafe(press, past, written(units, local.give).across(local.greatest), units);
+  }
   const lead = seatLead(press, units);
   if (cases === null || grip === null) {
     return `${lead}; what it bears follows once the sizes below are known.`;
@@ -98,19 +118,24 @@ function holds(press: PressPart, units: Units): string {
   return `${lead}; it bears at least ${forceText(grip.low.force, units)} along and ${torqueText(grip.low.torque, units)} before it turns; ${stressWords(press, cases.greatest)}`;
 }
 
+/** Past its strength a ring no longer springs back: what is counted for springy rings is only the most that it can be. */
+function unsafe({ yields }: PressPart, past: string, greatest: string, units: Units): string {
+  const first = Math.min(yields.boss, yields.bushing);
+  return `Not safely: at its tightest place the press fit is ${greatest}, more than ${past} can bear: from ${formatAcross(first, units)} on it gives for good or cracks instead of holding tighter. Take a smaller press fit. Pressures, forces and how far the bore closes in are ${BOUND_ONLY}.`;
+}
+
 /** As if the whole seat were as tight as its tightest place. */
 function stressWords({ boss, bushing }: PressPart, { bossLoad, bushingLoad }: PressCase): string {
   const of = (brittle: boolean) => (brittle ? 'tensile strength' : 'yield strength');
-  const much = bossLoad.share >= 1 || bushingLoad.share >= 1 ? ', which is more than it bears' : '';
   const [its, their] = [of(boss.brittle), of(bushing.brittle)];
   const loads =
     its === their
       ? `the boss to ${percentOf(bossLoad.share)} and the bushing to ${percentOf(bushingLoad.share)} of their ${its}`
       : `the boss to ${percentOf(bossLoad.share)} of its ${its} and the bushing to ${percentOf(bushingLoad.share)} of its ${their}`;
-  return `were it as tight all round as at its tightest place, it would load ${loads}${much}.`;
+  return `were it as tight all round as at its tightest place, it would load ${loads}.`;
 }
 
-function turns({ running }: BushingFit, units: Units): string {
+function turns({ running, press }: BushingFit, units: Units): string {
   const { pin, free, installed, limits, safe } = running;
   const text = written(units, Number.NaN);
   if (pin === null) return 'Not known: nobody measured the pin.';
@@ -124,7 +149,7 @@ function turns({ running }: BushingFit, units: Units): string {
       : `, and ${text.across(safe)} would be left at the tightest if all of the press fit closed its bore`;
     return `Before the bushing goes in its bore is ${text.plain(free.tightest)} to ${text.across(free.loosest)} larger than the pin${left}.`;
   }
-  const clears = clearanceOf(installed, units);
+  const clears = `${clearanceOf(installed, units)}${beyond(press) === null ? '' : `, its closing-in ${BOUND_ONLY}`}`;
   const least = text.across(limits.least.mm);
   switch (installed.verdict) {
     case 'stuck':
@@ -146,6 +171,11 @@ function seconds({ clock, heat, seated }: BushingFit, units: Units, open: boolea
   if (heat.fault === 'loose') return 'As long as you like: without heat or cold nothing closes.';
   if (slipShort(heat, units, open).is === 'waits')
     return 'Told once the questions about heat are answered.';
+  const faulty = heatFault(heat, units);
+  if (faulty !== null) return `Not known. ${faulty}`;
+  const against = slipAgainst(heat, units);
+  const over = against.boss ?? against.bushing;
+  if (over !== null) return `Not to be begun this way. ${over}`;
   if (clock === null) {
     const [why] = clockWords(clock, heat, seated, units).missing;
     return `Not known. ${why ?? 'The temperatures below do not let it in.'}`;

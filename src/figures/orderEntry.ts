@@ -6,7 +6,6 @@ import { formatAcross } from '../job/units.ts';
 import { clockWords } from './clockWords.ts';
 import { forceText } from './loads.ts';
 import { type Step, step } from './orderStep.ts';
-import { looseWords } from './seatWords.ts';
 import { CHILLED_IN, slipWords } from './slipWords.ts';
 
 /** @param suffix told after each step's own name, so that those of two bushings are apart */
@@ -64,15 +63,12 @@ function slipSteps(one: BushingFit, job: Job, own: string, suffix: string): Step
   ];
 }
 
-function pressStep({ press, heat }: BushingFit, units: Units, own: string, suffix: string): Step {
+function pressStep({ press }: BushingFit, units: Units, own: string, suffix: string): Step {
   const force = press.holds?.high.force ?? Number.NaN;
-  const loose = heat.fault === 'loose' || looseWords(press, units) !== null;
   const pressed = force > 0 ? ` Pressed without heat it may take ${forceText(force, units)}.` : '';
   return step(
     `press${suffix}`,
-    loose
-      ? `${own}${heat.fault === 'loose' ? 'It slips in, and nothing holds it' : 'Nothing holds it once it is in'}: do not go on before the press fit above is right.`
-      : `${own}Put it in square, in one go, and hold it against the stop until it grips.${pressed}`,
+    `${own}Put it in square, in one go, and hold it against the stop until it grips.${pressed}`,
     'If it stops half-way, press it on or pull it out at once, while it still moves; do not heat it where it sits.',
     'Never strike hardened steel with a steel hammer: chips fly. Eyes and hands covered; keep out of the line of a press or a pulling screw.',
   );

@@ -2,7 +2,7 @@
  * The order of the work of fitting a bore's bushings, as a checklist that follows what was worked out: each step with its
  * figures, and the cautions at the step where they matter. Common practice of the trade where no figure is computed.
  */
-import type { FitFound } from '../evaluate/fit.ts';
+import type { BushingFit, FitFound } from '../evaluate/fit.ts';
 import type { OnePin } from '../evaluate/onePin.ts';
 import { clockTheta } from '../job/clock.ts';
 import type { Feature, Job, Units } from '../job/schema.ts';
@@ -10,6 +10,7 @@ import { formatAcross, formatLength } from '../job/units.ts';
 import { nearClock } from './nearClock.ts';
 import { entrySteps } from './orderEntry.ts';
 import { type Step, step } from './orderStep.ts';
+import { orderStop } from './orderStop.ts';
 
 /** @param onePin null: the job has but one bore */
 export function orderSteps(
@@ -19,9 +20,21 @@ export function orderSteps(
   feature: Feature,
 ): Step[] {
   const { units } = job;
+  const ready = readySteps(found, feature, units);
+  const named = found.bushings.map((one, at) => ({ one, ...nameOf(found, one, at) }));
+  const stops = named.flatMap(({ one, own, suffix }) => {
+    const stop = orderStop(one, units);
+    return stop === null ? [] : [step(`not-yet${suffix}`, `${own}${stop}`)];
+  });
+  if (stops.length > 0) {
+    return [...ready, ...named.map((each) => measureStep(each, units)), ...stops];
+  }
   return [
-    ...readySteps(found, feature, units),
-    ...found.bushings.flatMap((one, at) => bushingSteps(found, one, at, { job, feature })),
+    ...ready,
+    ...named.flatMap((each) => [
+      measureStep(each, units),
+      ...entrySteps(each.one, { ...each, job, feature }),
+    ]),
     ...endSteps(found, onePin, feature, units),
   ];
 }
@@ -68,29 +81,32 @@ function atClock(clock: string | undefined, face: 'A' | 'B'): string {
   return Number.isNaN(theta) ? 'in the bore' : `at ${nearClock(theta)}`;
 }
 
-function bushingSteps(
-  { bushings }: FitFound,
-  one: FitFound['bushings'][number],
-  at: number,
-  { job, feature }: { readonly job: Job; readonly feature: Feature },
-): Step[] {
-  const { seated } = one;
-  const own = bushings.length > 1 ? `${seated.name}: ` : '';
-  const suffix = at === 0 ? '' : `-${at + 1}`;
+/** Told before and after the steps of one of several bushings. */
+function nameOf({ bushings }: FitFound, { seated }: BushingFit, at: number) {
+  return {
+    own: bushings.length > 1 ? `${seated.name}: ` : '',
+    suffix: at === 0 ? '' : `-${at + 1}`,
+  };
+}
+
+interface Named {
+  readonly one: BushingFit;
+  readonly own: string;
+  readonly suffix: string;
+}
+
+function measureStep({ one: { seated }, own, suffix }: Named, units: Units): Step {
   const finished =
     seated.wall.kind === 'measured'
       ? 'The bore is the one that was measured.'
       : 'Measure the finished bore before it, and compare it with the plan.';
-  return [
-    step(
-      `bushing${suffix}`,
-      `${own}Measure the outside of the bushing at three places: ${formatAcross(seated.outside, job.units)} is what the fit goes by. ${finished}`,
-      seated.wall.way === 'shim'
-        ? 'Smooth and round its leading edge all round: a sharp edge shears the shim as it passes.'
-        : 'Break its leading edge to a smooth chamfer, so that it cannot shave the bore.',
-    ),
-    ...entrySteps(one, { job, feature, own, suffix }),
-  ];
+  return step(
+    `bushing${suffix}`,
+    `${own}Measure the outside of the bushing at three places: ${formatAcross(seated.outside, units)} is what the fit goes by. ${finished}`,
+    seated.wall.way === 'shim'
+      ? 'Smooth and round its leading edge all round: a sharp edge shears the shim as it passes.'
+      : 'Break its leading edge to a smooth chamfer, so that it cannot shave the bore.',
+  );
 }
 
 /** Once every bushing is in. */

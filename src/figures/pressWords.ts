@@ -2,6 +2,7 @@
 import type { Held, PressCase, PressMissing, PressPart } from '../evaluate/fit/press.ts';
 import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength } from '../job/units.ts';
+import { BOUND_ONLY } from './beyondYield.ts';
 import {
   forceText,
   pressSize,
@@ -76,10 +77,13 @@ function alarms(part: PressPart, units: Units): string[] {
 function beyondLines({ yields, boss, bushing }: PressPart, most: PressCase, units: Units) {
   const says = (which: 'boss' | 'bushing', brittle: boolean) =>
     `At its tightest place the press fit is more than the ${which} bears: from ${formatAcross(yields[which], units)} on it ${brittle ? 'may crack' : 'gives for good instead of holding tighter'}. Take a smaller press fit.`;
-  return [
+  const said = [
     ...(most.bossLoad.share >= 1 ? [says('boss', boss.brittle)] : []),
     ...(most.bushingLoad.share >= 1 ? [says('bushing', bushing.brittle)] : []),
   ];
+  return said.length === 0
+    ? said
+    : [...said, `Pressure, close-in, force and torque of this press fit are ${BOUND_ONLY}.`];
 }
 
 function localLines(part: PressPart, text: Written, units: Units): string[] {

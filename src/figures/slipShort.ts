@@ -4,41 +4,48 @@ import type { Heat } from '../evaluate/fit/heat.ts';
 import type { Units } from '../job/schema.ts';
 import { enoughTime, timeSaid } from './clockWords.ts';
 import { degrees } from './degrees.ts';
+import { slipAgainst, UNSEEN } from './slipAgainst.ts';
 import { COLD_NAMES } from './slipWords.ts';
 import { HAND_WARM } from './temperColours.ts';
 import { written } from './written.ts';
 
 export interface SlipShort {
-  /** `waits`: the way takes heat, and its questions are open. `short`: what is chosen does not open enough. */
-  readonly is: 'untold' | 'waits' | 'short' | 'enough';
+  /**
+   * `waits`: the way takes heat, and its questions are open. `over`: it takes boss or bushing past what that may have.
+   * `short`: what is chosen does not open enough.
+   */
+  readonly is: 'untold' | 'waits' | 'over' | 'short' | 'enough';
   /** What must be won, across: `0.0040 in across`. */
   readonly must: string;
   /** `bushing from a freezer and the boss at 299 °F (148 °C)`; '' unless it may be told. */
   readonly by: string;
   /** How much of it stays open, across; '' where nothing does. */
   readonly lacks: string;
+  /** Why it is `over`, in a sentence; '' where it is not. */
+  readonly over: string;
 }
-
-/** Less than this is not written with the digits of a shop, mm. */
-const UNSEEN = 1.3e-3;
 
 /** @param open whether steps with heat may be told */
 export function slipShort(heat: Heat, units: Units, open: boolean): SlipShort {
   const { press, room, chosen, fault, facts } = heat;
   const { across } = written(units, Number.NaN);
-  if (fault !== null || chosen === null) return { is: 'untold', must: '', by: '', lacks: '' };
+  const untold: SlipShort = { is: 'untold', must: '', by: '', lacks: '', over: '' };
+  if (fault !== null || chosen === null || Number.isNaN(chosen.least)) return untold;
   const must = across(press + room);
-  if (chosen.off > HAND_WARM && !open) return { is: 'waits', must, by: '', lacks: '' };
+  if (chosen.off > HAND_WARM && !open) return { ...untold, is: 'waits', must };
   const boss =
     chosen.off > facts.shop.value + 0.5
       ? `boss at ${degrees(chosen.off, units)}`
       : 'boss not heated';
-  const lacks = room - chosen.least;
+  const against = slipAgainst(heat, units);
+  const over = against.boss ?? against.bushing ?? '';
+  const enough = chosen.least >= room - UNSEEN;
   return {
-    is: lacks > UNSEEN ? 'short' : 'enough',
+    is: over !== '' ? 'over' : enough ? 'enough' : 'short',
     must,
     by: `bushing ${COLD_NAMES[chosen.row.cold]} and the ${boss}`,
-    lacks: lacks > UNSEEN ? across(lacks) : '',
+    lacks: enough ? '' : across(room - chosen.least),
+    over,
   };
 }
 

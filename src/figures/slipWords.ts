@@ -2,11 +2,13 @@
 
 import type { Chosen, Heat, HeatFault, HeatRow } from '../evaluate/fit/heat.ts';
 import type { BushingFit } from '../evaluate/fit.ts';
+import { bossStated } from '../job/heatFacts.ts';
 import type { Cold } from '../job/heatSchema.ts';
 import type { Units } from '../job/schema.ts';
 import { degrees, degreesApart, degreesBare } from './degrees.ts';
 import { forceText } from './loads.ts';
 import { nearClock, nearPair } from './nearClock.ts';
+import { slipAgainst, UNSEEN } from './slipAgainst.ts';
 import { colourSaid, HAND_WARM } from './temperColours.ts';
 import { type Written, written } from './written.ts';
 
@@ -15,7 +17,7 @@ export const COLD_NAMES: Readonly<Record<Cold, string>> = {
   freezer: 'from a freezer',
   'dry-ice': 'from dry ice',
   nitrogen: 'from liquid nitrogen',
-  own: 'as cold as typed',
+  own: 'at the temperature typed for it',
 };
 
 /** Where it is chilled; not said of one that lies in the shop. */
@@ -34,9 +36,6 @@ const SOAKS: Readonly<Partial<Record<Cold, string>>> = {
   'dry-ice': 'Pack the bushing in dry ice until it stops hissing, up to four hours.',
   nitrogen: 'Lower the bushing into the nitrogen slowly, and leave it until the boiling dies down.',
 };
-
-/** Less than this is not written with the digits of a shop, mm. */
-const UNSEEN = 1.3e-3;
 
 const SHORT_NAMES: Readonly<Record<Cold, string>> = {
   'as-it-is': 'as it lies',
@@ -102,11 +101,10 @@ export function slipWords(
   };
 }
 
-function faultWords(fault: HeatFault, { boss, facts }: Heat, units: Units): string {
-  const at = degrees(
-    Math.max(facts.boss > -300 ? facts.boss : -300, ...facts.probes.map(({ celsius }) => celsius)),
-    units,
-  );
+/** Why nothing is told of heat, in a sentence. */
+export function faultWords(fault: HeatFault, { boss, facts }: Heat, units: Units): string {
+  const stated = bossStated(facts);
+  const [at, coolest] = [degrees(Math.max(...stated), units), degrees(Math.min(...stated), units)];
   switch (fault) {
     case 'loose':
       return 'The bushing is nowhere larger than the bore: it slips in without heat or cold, and nothing holds it.';
@@ -116,6 +114,8 @@ function faultWords(fault: HeatFault, { boss, facts }: Heat, units: Units): stri
       return `At ${at} the boss would melt: ${boss.name} begins to at ${degrees(boss.melts, units)}. Type the boss’s temperature anew.`;
     case 'boss-past':
       return `${at} is past any fit, and past 600 °C (1112 °F), to which expansion is counted: type the boss’s temperature anew.`;
+    case 'boss-cold':
+      return `${coolest} is colder than −200 °C (−328 °F), down to which metal is counted: type the boss’s temperature anew.`;
     case 'bushing-past':
       return `The bushing’s ${degrees(facts.own, units)} lies outside −200 to 600 °C (−328 to 1112 °F), within which expansion is counted: type it anew.`;
     case 'bushing-hotter':
@@ -156,27 +156,18 @@ function rowWords(row: HeatRow, text: Written, units: Units): SlipRow {
 }
 
 function chosenWords(heat: Heat, chosen: Chosen, text: Written, units: Units): string[] {
-  const { facts, room, mixed, limits, hardened, bushing, shorter } = heat;
-  const { row, boss, off, least } = chosen;
+  const { facts, mixed, limits, hardened, bushing, shorter } = heat;
+  const { row, boss, off } = chosen;
+  const against = slipAgainst(heat, units);
   const warm = off > facts.shop.value + 0.5;
   const says = [
     `Bushing ${COLD_NAMES[row.cold]}, boss ${
       warm ? `at ${degrees(off, units)}` : 'not heated'
     }: after ${facts.carry.value} seconds in air the bushing is at ${degrees(row.entry, units)} and the boss at ${degrees(boss, units)} when they touch, and ${roomSaid(chosen.room, text)}.`,
   ];
-  says.push(...unevenWords(chosen, text, units));
-  if (!(least > 0))
-    says.push('It does not go in like this: more heat or more cold, before anybody pushes.');
-  else if (least < room - UNSEEN)
-    says.push(
-      `That is ${text.across(room - least)} less than the room wanted: it may catch on the way.`,
-    );
-  else says.push('That is the room wanted.');
-  if (off > limits.boss + 0.5) {
-    says.push(
-      `Too hot: this boss (${heat.boss.name}) may have ${degrees(limits.boss, units)}, and no more.`,
-    );
-  }
+  says.push(...unevenWords(chosen, facts.probes.length, text, units));
+  says.push(against.room ?? 'That is the room wanted.');
+  if (against.boss !== null) says.push(against.boss);
   if (off > HAND_WARM) {
     says.push(
       heat.colours
@@ -184,14 +175,10 @@ function chosenWords(heat: Heat, chosen: Chosen, text: Written, units: Units): s
         : `No colour warns on ${heat.boss.name}: go by a temperature stick or a probe at four places.`,
     );
   }
-  if (mixed > facts.shop.value + 5) {
-    const over = mixed > limits.bushing;
+  if (against.bushing !== null) says.push(against.bushing);
+  else if (mixed > facts.shop.value + 5) {
     says.push(
-      `Once both have evened out the bushing is at about ${degrees(mixed, units)}${
-        over
-          ? `, more than the ${degrees(limits.bushing, units)} that it may have: use more cold and less heat.`
-          : `; it (${hardened ? 'hardened' : bushing.name}) may have ${degrees(limits.bushing, units)}.`
-      }`,
+      `Once both have evened out the bushing is at about ${degrees(mixed, units)}; it (${hardened ? 'hardened' : bushing.name}) may have ${degrees(limits.bushing, units)}.`,
     );
   }
   if (Math.abs(shorter) > 10 * UNSEEN) {
@@ -211,13 +198,24 @@ function pressedWords({ holds }: BushingFit['press'], units: Units): string[] {
 }
 
 function roomSaid(room: number, text: Written): string {
+  if (Number.isNaN(room)) return 'what room stands between them is not known';
   return room > 0
     ? `${text.across(room)} of room stands between them`
     : `the bushing is still ${text.across(-room)} too large`;
 }
 
-function unevenWords({ uneven, oval, least, room }: Chosen, text: Written, units: Units): string[] {
+function unevenWords(
+  { uneven, oval, least, room }: Chosen,
+  probes: number,
+  text: Written,
+  units: Units,
+): string[] {
   if (uneven === null) return [];
+  if (probes === 1) {
+    return [
+      'The boss was measured at one place only: whether it is as warm all round is not known. Measure it at four.',
+    ];
+  }
   const says = [];
   if (uneven.side.celsius > 1) {
     says.push(

@@ -147,3 +147,8 @@ function probesOf({ probes = [] }: HeatFigures, wrong: string[]): HeatFacts['pro
   }
   return found;
 }
+
+/** Every temperature of the boss that was typed, by probes or as one figure, °C; none where nothing was. */
+export function bossStated({ boss, probes }: HeatFacts): number[] {
+  return [boss, ...probes.map(({ celsius }) => celsius)].filter((one) => !Number.isNaN(one));
+}

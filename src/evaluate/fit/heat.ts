@@ -7,7 +7,7 @@ import type { Material } from '../../assembly/material.ts';
 import { BATHS, bossFor, type Mating, openingAt, usualRoom } from '../../assembly/slip.ts';
 import { ovalOf, type Uneven, unevenOf } from '../../assembly/unevenHeat.ts';
 import { SEATED } from '../../bore/removal.ts';
-import { type HeatFacts, heatFacts } from '../../job/heatFacts.ts';
+import { bossStated, type HeatFacts, heatFacts } from '../../job/heatFacts.ts';
 import type { Cold } from '../../job/heatSchema.ts';
 import { type MetalUsed, metalUsed } from './material.ts';
 import type { FitMatter, Seated } from './seated.ts';
@@ -18,6 +18,7 @@ export type HeatFault =
   | 'no-size'
   | 'boss-melts'
   | 'boss-past'
+  | 'boss-cold'
   | 'bushing-past'
   | 'bushing-hotter';
 
@@ -74,6 +75,9 @@ export interface Heat {
   /** Whether the boss shows its heat in the oxide colours of clean steel. */
   readonly colours: boolean;
 }
+
+/** Below this the change of length is not tabled, °C. */
+const COLDEST = -200;
 
 /** Bearing steel is tempered at 150 to 230 °C (ASM): below that nothing of its hardness goes. */
 const HARDENED_LIMIT = 150;
@@ -167,11 +171,13 @@ function faultOf(
 ): HeatFault | null {
   if (!(bushing > 0 && bore > 0)) return 'no-size';
   if (!(press > 0)) return 'loose';
-  if (facts.boss >= metal.melts) return 'boss-melts';
-  if (facts.probes.some(({ celsius }) => celsius >= metal.melts)) return 'boss-melts';
-  const warmest = Math.max(...facts.probes.map(({ celsius }) => celsius), facts.boss);
-  if (facts.boss > HOTTEST || warmest > HOTTEST) return 'boss-past';
-  return facts.cold === 'own' && (facts.own > HOTTEST || facts.own < -200) ? 'bushing-past' : null;
+  const stated = bossStated(facts);
+  if (stated.some((celsius) => celsius >= metal.melts)) return 'boss-melts';
+  if (stated.some((celsius) => celsius > HOTTEST)) return 'boss-past';
+  if (stated.some((celsius) => celsius < COLDEST)) return 'boss-cold';
+  return facts.cold === 'own' && (facts.own > HOTTEST || facts.own < COLDEST)
+    ? 'bushing-past'
+    : null;
 }
 
 function coldsOf({ shop, own }: HeatFacts): [Cold, number][] {
@@ -181,7 +187,7 @@ function coldsOf({ shop, own }: HeatFacts): [Cold, number][] {
     ['dry-ice', BATHS.dryIce],
     ['nitrogen', BATHS.nitrogen],
   ];
-  if (own >= -200 && own <= HOTTEST) colds.push(['own', own]);
+  if (own >= COLDEST && own <= HOTTEST) colds.push(['own', own]);
   return colds;
 }
 
@@ -224,11 +230,11 @@ function chosenOf(common: Common, rows: readonly HeatRow[]): Chosen {
   const uneven = unevenOf(facts.probes);
   const [shop, seconds] = [facts.shop.value, facts.carry.value];
   const usual = Number.isNaN(row.off) ? common.limits.boss : Math.max(shop, row.off);
-  const off = uneven?.mean ?? (facts.boss >= -200 ? facts.boss : usual);
+  const off = uneven?.mean ?? (Number.isNaN(facts.boss) ? usual : facts.boss);
   const boss = carried(cooling.boss, off, shop, seconds);
   const oval = uneven ? ovalOf(uneven, mating.bossMetal, mating.bore) : { least: 0, most: 0 };
   const room = openingAt(mating, boss, row.entry);
-  const from = uneven ? 'probes' : facts.boss >= -200 ? 'typed' : 'usual';
+  const from = uneven ? 'probes' : Number.isNaN(facts.boss) ? 'usual' : 'typed';
   return { row, off, boss, from, uneven, oval, room, least: room - oval.most };
 }
 
