@@ -28,6 +28,7 @@ import { doubt, type Shape, shapeOf } from './evaluate/shape.ts';
 import { chooseTarget, missing, planRemoval, seatingOf, targetNotes } from './evaluate/wanted.ts';
 import { type AtHand, gaugesAtHand } from './job/atHand.ts';
 import { type BoreFacts, boreFacts, type SurveyFacts, surveyFacts } from './job/facts.ts';
+import { measuredAt } from './job/measuredAt.ts';
 import { pinFacts } from './job/pinFacts.ts';
 import type { Feature, Job, Survey, Units } from './job/schema.ts';
 import type { Shop } from './job/shop.ts';
@@ -39,6 +40,8 @@ export type { BoreFacts };
 export interface SurveyEvaluation {
   readonly id: string;
   readonly name: string;
+  /** `fitted`, of a bore: the bushing's own bore was read, once it was pressed in, and not the wall. */
+  readonly stage: Survey['stage'];
   readonly status: 'ok' | 'no-readings' | 'no-length' | 'failed';
   readonly sightings: readonly Sighting[];
   readonly sections: readonly Section[];
@@ -123,13 +126,15 @@ function evaluateBore(
     kind: feature.kind,
     facts,
     surveys: feature.surveys.map((survey) => {
+      const measured = measuredAt(feature, survey);
+      const own = measured === feature ? facts : boreFacts(job, measured);
       // The next reading is sought among those that get into a hole.
       const outside = isOutside(feature.kind);
-      const hand = outside ? [] : gaugesAtHand(job, feature, survey, facts.length.mm, shop);
+      const hand = outside ? [] : gaugesAtHand(job, measured, survey, facts.length.mm, shop);
       const found = surveyFacts(job, feature, survey);
       const name = `${feature.id} ${survey.id}`;
       const partner = partnerOf(job, feature);
-      const shapeKey = shapeKeyOf(job, feature, survey, facts, found);
+      const shapeKey = shapeKeyOf(job, measured, survey, own, found);
       const { target, centre, way } = feature.decisions;
       const part = { stage: survey.stage, steps: stepsOf(job, feature, facts.length.mm) };
       const key = JSON.stringify([shapeKey, target, centre, way, hand, partner, part]);
@@ -140,8 +145,8 @@ function evaluateBore(
       const known = { kept, earlier, next: before?.next ?? null, hurried: pace === 'quick' };
       const { settled, ...whole } = evaluateSurvey(
         job,
-        facts,
-        feature,
+        own,
+        measured,
         survey,
         { ...found, hand, partner },
         known,
@@ -177,6 +182,7 @@ function shapeKeyOf(
   return JSON.stringify([
     job.units,
     survey.name,
+    survey.stage,
     survey.wornSide,
     survey.note,
     survey.zeroAfter,
@@ -303,6 +309,7 @@ function emptySurvey(
   return {
     id: survey.id,
     name: survey.name,
+    stage: survey.stage,
     status: 'no-readings',
     sightings: [],
     sections: [],

@@ -55,9 +55,11 @@ const BushingSchema = v.strictObject({
 
 export const FitSchema = v.strictObject({
   /** The bore that it goes into: as the way of mending is to leave it, or as measured. */
-  wall: v.picklist(['planned', 'measured']),
-  way: v.string(),
+  wall: v.nullable(v.picklist(['planned', 'measured'])),
+  way: v.nullable(v.string()),
   bushings: v.array(BushingSchema),
+  /** Bushings that were read once in, of a bore that nobody read before: `wall` and `way` are null then. */
+  alone: v.array(v.strictObject({ name: v.string(), running: RunningSchema })),
   /** All that the job may name: the usual ones, then its own. */
   metals: v.array(MetalSchema),
   sideGap: SideGapSchema,
@@ -91,11 +93,15 @@ export function fitFinder(
   return (bore, survey) => {
     const found = fitOfSurvey(job, bore, survey, shop, parts);
     const wall = found?.bushings[0]?.seated.wall;
-    if (found == null || wall === undefined) return null;
+    if (found === null) return null;
     return {
-      wall: wall.kind,
-      way: wall.way,
+      wall: wall?.kind ?? null,
+      way: wall?.way ?? null,
       bushings: found.bushings.map((one) => bushingReport(one, job)),
+      alone: found.alone.map(({ name, running }) => ({
+        name,
+        running: runningReport(running, job.units),
+      })),
       metals: found.metals.map(metalReport),
       sideGap: sideGapReport(found.side, job.units),
       greaseHoles: greaseHoles(job, bore).map((theta) => ({ clock: orNull(degrees(theta)) })),

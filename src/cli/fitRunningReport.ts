@@ -40,6 +40,24 @@ export const RunningSchema = v.strictObject({
   free: v.nullable(v.strictObject({ tightest: v.number(), loosest: v.number() })),
   /** The tightest were all of the press fit to close the bushing's bore. */
   safe: Num,
+  /** Null: nobody has read the bushing's bore since it went in; else `installed` comes from those readings. */
+  measured: v.nullable(
+    v.strictObject({
+      survey: v.string(),
+      /** What was worked out before, across. */
+      computed: v.nullable(
+        v.strictObject({
+          tightest: Across,
+          loosest: Across,
+          mean: v.number(),
+          giveOrTake: v.number(),
+        }),
+      ),
+      /** How much smaller the mean of the bushing's bore is than before: as read, and as worked out. */
+      closedIn: Num,
+      closesIn: Num,
+    }),
+  ),
   installed: v.nullable(
     v.strictObject({
       verdict: v.picklist(['stuck', 'tight', 'near', 'good', 'wide', 'worn']),
@@ -76,7 +94,7 @@ export const RunningSchema = v.strictObject({
 type RunningReport = v.InferOutput<typeof RunningSchema>;
 
 export function runningReport(part: RunningPart, units: Units): RunningReport {
-  const { pin, limits, free, safe, installed } = part;
+  const { pin, limits, free, safe, installed, measured } = part;
   const limit = ({ mm, from }: RunningPart['limits']['least']) => ({ mm: orNull(mm), from });
   const { said, open } = runningWords(part, units);
   return {
@@ -103,6 +121,17 @@ export function runningReport(part: RunningPart, units: Units): RunningReport {
     })),
     free,
     safe: orNull(safe),
+    measured: measured && {
+      survey: measured.survey,
+      computed: measured.computed && {
+        tightest: acrossOf(measured.computed.tightest),
+        loosest: acrossOf(measured.computed.loosest),
+        mean: measured.computed.mean,
+        giveOrTake: measured.computed.give,
+      },
+      closedIn: orNull(measured.closedIn),
+      closesIn: orNull(measured.closesIn),
+    },
     installed: installed && installedReport(installed),
   };
 }

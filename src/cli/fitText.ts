@@ -7,7 +7,7 @@ import { clockWords } from '../figures/clockWords.ts';
 import { degreesName } from '../figures/degrees.ts';
 import { fitAnswers } from '../figures/fitAnswers.ts';
 import { fitWants, wantWords } from '../figures/fitMissing.ts';
-import { fitHead } from '../figures/fitWords.ts';
+import { fitHead, NO_WALL } from '../figures/fitWords.ts';
 import { orderSteps } from '../figures/orderWords.ts';
 import { roundWords } from '../figures/roundWords.ts';
 import { runningWords } from '../figures/runningWords.ts';
@@ -42,6 +42,10 @@ export function fitParts(
     lines: [...sideGapWords(side, job.units), ...sideGapMissing(side)],
   };
   return [
+    ...found.alone.map(({ name, running }) => ({
+      head: `Fit of ${name}`,
+      lines: [NO_WALL, ...Object.values(runningWords(running, job.units)).flat()],
+    })),
     ...found.bushings.flatMap((one) => [
       {
         head: `Fit of ${one.seated.name}`,

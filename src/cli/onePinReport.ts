@@ -25,8 +25,8 @@ export const OnePinSchema = v.strictObject({
       through: v.picklist(['bushing', 'wall']),
       /** Across, mean. */
       closesIn: Num,
-      /** By its shape once pressed, by the formula for round rings, or all of the press fit; null: a bare wall. */
-      closesInBy: v.nullable(v.picklist(['shape', 'formula', 'whole'])),
+      /** As read once in, by its shape once pressed, by the formula for round rings, or all of the press fit; null: a bare wall. */
+      closesInBy: v.nullable(v.picklist(['measured', 'shape', 'formula', 'whole'])),
       alone: Num,
       placedFrom: v.picklist(['bar', 'stated', 'on-line']),
       station: v.number(),

@@ -3,6 +3,7 @@ import { listSize, partSize, wornOf } from '../bore/partSize.ts';
 import type { Pattern } from '../bore/patternTypes.ts';
 import { playNow, wallLeft } from '../bore/play.ts';
 import { gaugeKind } from '../job/gauges.ts';
+import { isOfBushing } from '../job/measuredAt.ts';
 import type { Job } from '../job/schema.ts';
 import { bushingOutsideMm } from '../job/sizes.ts';
 import { lengthMm } from '../job/units.ts';
@@ -15,7 +16,8 @@ export function jointOf(job: Job, bores: readonly SeenPart[], parts: readonly Se
   const listed = pinLists(job, known);
   const pins = [...known.filter(({ kind }) => kind === 'pin'), ...listed];
   const fresh = newBushings(job);
-  const { holes, unread } = runners(job, known);
+  const fitted = bores.map(fittedOf).filter((one) => one !== null);
+  const { holes, unread } = runners(job, known, fitted);
   const pairs = holes.flatMap((hole, i) => {
     const pin = pins.length === holes.length ? pins[i] : pins[0];
     return pin === undefined ? [] : [{ hole, pin }];
@@ -26,10 +28,14 @@ export function jointOf(job: Job, bores: readonly SeenPart[], parts: readonly Se
     plays: pairs.map(({ hole, pin }) => ({
       hole: hole.name,
       pin: pin.name,
+      fitted: fitted.includes(hole),
       ...playNow(hole, pin),
     })),
     walls: wallsOf(known, fresh),
-    mirrors: holes.map((hole, i) => mirrorOf(hole, pairs[i]?.pin ?? null)),
+    // A bushing that was just pressed in has no wear for the pin to mirror.
+    mirrors: holes.flatMap((hole, i) =>
+      fitted.includes(hole) ? [] : [mirrorOf(hole, pairs[i]?.pin ?? null)],
+    ),
     unread,
   };
 }
@@ -39,7 +45,8 @@ function plain({ id, name, kind, survey, newSize, newFrom, size, worn }: Known):
 }
 
 function knownOf({ id, name, kind, facts, surveys }: SeenPart): Known | null {
-  const seen = surveys.findLast((one) => one.surface !== null);
+  // What was read of a bushing once it was in is no size of the bore behind it.
+  const seen = surveys.findLast((one) => one.surface !== null && !isOfBushing({ kind }, one));
   if (seen === undefined) return null;
   const size = partSize(seen.sections, seen.profile, facts.length.mm);
   if (size === null || Number.isNaN(size.mean.mm)) return null;
@@ -60,6 +67,28 @@ function knownOf({ id, name, kind, facts, surveys }: SeenPart): Known | null {
     newFrom,
     size,
     worn,
+    surface,
+    sections,
+    seen,
+  };
+}
+
+/** The bore of a bushing as it was read last, once it was pressed in; null: it was not, or the wall was read since. */
+function fittedOf({ id, name, kind, facts, surveys }: SeenPart): Known | null {
+  const seen = surveys.findLast((one) => one.surface !== null);
+  if (seen === undefined || !isOfBushing({ kind }, seen)) return null;
+  const size = partSize(seen.sections, seen.profile, facts.length.mm);
+  if (size === null || Number.isNaN(size.mean.mm)) return null;
+  const { surface, sections } = seen;
+  return {
+    id,
+    name: `the bushing in ${name}`,
+    kind: 'bushing-inside',
+    survey: seen.name,
+    newSize: Number.NaN,
+    newFrom: 'missing',
+    size,
+    worn: null,
     surface,
     sections,
     seen,
@@ -110,16 +139,21 @@ function newBushings(job: Job): NewBushing[] {
   );
 }
 
-/** What runs on the pin now: old bushings where their inside was measured, else bores that hold none. */
-function runners(job: Job, known: readonly Known[]): { holes: Known[]; unread: string[] } {
+/** What runs on the pin now: bushings that were read once in, else old ones whose inside was read, else bores that hold none. */
+function runners(
+  job: Job,
+  known: readonly Known[],
+  fitted: readonly Known[],
+): { holes: Known[]; unread: string[] } {
   const insides = known.filter(({ kind }) => kind === 'bushing-inside');
-  if (insides.length > 0) return { holes: insides, unread: [] };
+  if (fitted.length === 0 && insides.length > 0) return { holes: insides, unread: [] };
   const bare = new Set(
     job.features.filter((f) => f.kind === 'bore' && f.bushings.length === 0).map(({ id }) => id),
   );
-  const bores = known.filter(({ kind }) => kind === 'bore');
+  const read = new Set(fitted.map(({ id }) => id));
+  const bores = known.filter(({ id, kind }) => kind === 'bore' && !read.has(id));
   return {
-    holes: bores.filter(({ id }) => bare.has(id)),
+    holes: [...fitted, ...bores.filter(({ id }) => bare.has(id))],
     unread: bores.filter(({ id }) => !bare.has(id)).map(({ name }) => name),
   };
 }

@@ -4,11 +4,12 @@ import type { Patterns } from '../bore/patternTypes.ts';
 import type { Measured, PlayNow, WallLeft } from '../bore/play.ts';
 import type { Profile, Section, WearSurface } from '../bore/types.ts';
 import type { BoreFacts } from '../job/facts.ts';
-import type { Feature } from '../job/schema.ts';
+import type { Feature, Stage } from '../job/schema.ts';
 
 /** What is asked of one survey. */
 export interface Seen {
   readonly name: string;
+  readonly stage: Stage;
   readonly surface: WearSurface | null;
   readonly sections: readonly Section[];
   readonly profile: Profile | null;
@@ -78,7 +79,12 @@ export interface NewBushing {
 export interface Joint {
   readonly parts: readonly JointPart[];
   readonly fresh: readonly NewBushing[];
-  readonly plays: readonly (PlayNow & { readonly hole: string; readonly pin: string })[];
+  readonly plays: readonly (PlayNow & {
+    readonly hole: string;
+    readonly pin: string;
+    /** The hole is a new bushing's, read once that was in. */
+    readonly fitted: boolean;
+  })[];
   readonly walls: readonly (WallLeft & {
     readonly name: string;
     /** Whose outside it was taken from: the old bushing's own, or the new one's in its stead. */

@@ -4,12 +4,14 @@
  */
 import { type HoleWall, type StraightPin, straightPin } from '../assembly/straightPin.ts';
 import type { Axis, WearSurface } from '../bore/types.ts';
-import type { BoreEvaluation, Evaluation } from '../evaluate.ts';
+import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { Feature, Job } from '../job/schema.ts';
 import type { Shop } from '../job/shop.ts';
 import { type BoreBy, bushed, inPinFrame } from './fit/bushed.ts';
+import { fittedAfter, measuredHole, wallBefore } from './fit/fitted.ts';
 import { type Into, intoOf } from './fit/into.ts';
 import { type Placed, placedOf } from './fit/placed.ts';
+import type { Seated } from './fit/seated.ts';
 import { lineThrough } from './partner.ts';
 
 /** One bore on the pin. Lengths in mm. */
@@ -116,22 +118,32 @@ function holeOf(job: Job, bore: BoreEvaluation, shop: Shop | null): HoleOrNot {
   const { id, name } = bore;
   const not = (why: string): HoleOrNot => ({ ok: false, name, why });
   const feature = job.features.find((one) => one.id === id);
-  const survey = bore.surveys.findLast(({ surface }) => surface !== null);
-  if (feature === undefined || survey?.surface == null) return not('it has no readings yet');
-  const { surface } = survey;
-  const place = placedOf(job, feature, surface);
+  const last = bore.surveys.findLast(({ surface }) => surface !== null);
+  if (feature === undefined || last?.surface == null) return not('it has no readings yet');
+  const wall = wallBefore(bore, last);
+  const fitted = fittedAfter(bore, last);
+  const place = placedOf(job, feature, wall?.surface ?? null);
   if (!place.ok) return not(place.why);
-  const into = intoOf(job, bore, survey, shop);
+  const into = wall && intoOf(job, bore, wall, shop);
   const { placed, faults } = place;
   const common = { ok: true as const, id, name, placed, faults };
-  return into !== null && complete(feature, into)
-    ? { ...common, through: 'bushing', ...bushed(into, placed) }
-    : { ...common, through: 'wall', by: null, closesIn: Number.NaN, ...bare(surface, placed) };
+  if (into !== null && complete(feature, into, fitted)) {
+    return { ...common, through: 'bushing', ...bushed(into, fitted, placed) };
+  }
+  const none = { ...common, closesIn: Number.NaN };
+  return fitted?.surface == null
+    ? { ...none, through: 'wall', by: null, ...bare(last.surface, placed) }
+    : { ...none, through: 'bushing', by: 'measured', ...bare(fitted.surface, placed) };
 }
 
-/** Every bushing's inside is known: one alone would let a pin through where the other may hold it. */
-function complete({ bushings }: Feature, { seated }: Into): boolean {
-  return bushings.length > 0 && seated.every(({ inside }) => inside > 0);
+/** Every bushing's inside is known or was read: one alone would let a pin through where the other may hold it. */
+function complete(
+  { bushings }: Feature,
+  { seated }: Into,
+  fitted: SurveyEvaluation | null,
+): boolean {
+  const read = ({ seat }: Seated) => fitted !== null && measuredHole(fitted, seat) !== null;
+  return bushings.length > 0 && seated.every((one) => one.inside > 0 || read(one));
 }
 
 /** Rows of the surface that are asked: between them it is smooth. */

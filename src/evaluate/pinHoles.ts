@@ -1,5 +1,5 @@
 /** The holes that a pin runs in, as far as the job knows their size. */
-import type { BoreEvaluation, Evaluation } from '../evaluate.ts';
+import type { BoreEvaluation, Evaluation, SurveyEvaluation } from '../evaluate.ts';
 import type { PinFacts } from '../job/pinFacts.ts';
 import type { Job } from '../job/schema.ts';
 import { lengthMm } from '../job/units.ts';
@@ -23,12 +23,17 @@ function isHole(kind: BoreEvaluation['kind']): boolean {
   return kind === 'bore' || kind === 'bushing-inside';
 }
 
-function holeOf(job: Job, { id, name, surveys }: BoreEvaluation): Hole | null {
+function holeOf(job: Job, { id, name, kind, surveys }: BoreEvaluation): Hole | null {
+  const last = surveys.findLast((one) => one.sections.length > 0);
+  if (last !== undefined && kind === 'bore' && last.stage === 'fitted') return read(name, last);
   const bushings = job.features.find((one) => one.id === id)?.bushings ?? [];
   const insides = bushings.map(({ inside }) => lengthMm(inside)).filter((mm) => mm > 0);
   if (insides.length > 0) return { name, size: Math.min(...insides), from: 'bought' };
   if (bushings.length > 0) return null;
-  const sections = surveys.findLast((one) => one.sections.length > 0)?.sections ?? [];
+  return last === undefined ? null : read(name, last);
+}
+
+function read(name: string, { sections }: SurveyEvaluation): Hole {
   const least = sections.map((s) => (s.least.diameter > 0 ? s.least.diameter : s.meanDiameter));
-  return least.length === 0 ? null : { name, size: Math.min(...least), from: 'measured' };
+  return { name, size: Math.min(...least), from: 'measured' };
 }

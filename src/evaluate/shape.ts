@@ -3,7 +3,7 @@ import { boreAxis } from '../bore/axis.ts';
 import { checkReadings, type Earlier, type Judged, recheckReadings } from '../bore/checks.ts';
 import { depthLobes } from '../bore/depthLobes.ts';
 import type { Design } from '../bore/design.ts';
-import { findPatterns } from '../bore/patterns.ts';
+import { findPatterns, NO_PATTERNS } from '../bore/patterns.ts';
 import type { Patterns } from '../bore/patternTypes.ts';
 import { plugs } from '../bore/plugs.ts';
 import { condition, type Posterior } from '../bore/posterior.ts';
@@ -28,6 +28,7 @@ import { designAgain } from '../bore/valueFree.ts';
 import { clockTheta } from '../job/clock.ts';
 import type { BoreFacts, SurveyFacts } from '../job/facts.ts';
 import { standForMany } from '../job/gauges.ts';
+import { isOfBushing } from '../job/measuredAt.ts';
 import type { Feature, Job, Survey } from '../job/schema.ts';
 import { pastReach, retypings } from '../job/slips.ts';
 import { temperatureFactor } from '../job/temperature.ts';
@@ -103,8 +104,10 @@ export function shapeOf(matter: Matter, earlier: Shape | null): Shape | null {
     spread,
     surface,
     along,
-    patterns:
-      earlier?.patterns ?? findPatterns(posterior, sizeWhenNew(facts, survey), nominalRadius),
+    // A bushing that was just pressed in has not worn: it is as its wall presses it.
+    patterns: isOfBushing(feature, survey)
+      ? NO_PATTERNS
+      : (earlier?.patterns ?? findPatterns(posterior, sizeWhenNew(facts, survey), nominalRadius)),
     plugs: earlier?.plugs ?? plugs(surface, along.sections),
     checks,
     needles: earlier?.needles ?? needleNotes(survey, posterior, nominalRadius),

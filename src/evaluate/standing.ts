@@ -58,8 +58,8 @@ interface Standing {
   readonly came: Came | null;
 }
 
-/** Stages that metal has been taken off before. */
-const GROUND: ReadonlySet<Survey['stage']> = new Set(['pass', 'fitted']);
+/** Stages that metal has been taken off before. Of a fitted bushing the wall behind it is not read. */
+const GROUND: ReadonlySet<Survey['stage']> = new Set(['pass']);
 
 /** Of so many surveys, as found and at the first gates, the smoothness is tried. */
 const LEARNED = 3;

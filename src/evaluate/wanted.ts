@@ -21,6 +21,7 @@ import type {
 import { clockText, clockTheta } from '../job/clock.ts';
 import { decimalsFor } from '../job/digits.ts';
 import type { BoreFacts } from '../job/facts.ts';
+import { isOfBushing } from '../job/measuredAt.ts';
 import type { Decisions, Feature, Survey, Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength, formatPerSide, lengthMm } from '../job/units.ts';
 import { isOwnSize, roundOf } from './ownSize.ts';
@@ -126,6 +127,9 @@ export function seatingOf(
   });
 }
 
+const OF_BUSHING =
+  'These readings are of the bushing’s own bore, once it was pressed in: nothing of the boss is planned by them. What they leave the pin stands under Fit.';
+
 export function targetNotes(
   feature: Feature,
   target: Target | null,
@@ -134,6 +138,7 @@ export function targetNotes(
   units: Units,
 ): Remark[] {
   if (feature.kind !== 'bore') return [];
+  if (isOfBushing(feature, survey)) return [{ kind: 'finding', text: OF_BUSHING }];
   if (target === null) {
     return [
       missing(

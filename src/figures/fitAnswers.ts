@@ -136,34 +136,38 @@ function stressWords({ boss, bushing }: PressPart, { bossLoad, bushingLoad }: Pr
 }
 
 function turns({ running, press }: BushingFit, units: Units): string {
-  const { pin, free, installed, limits, safe } = running;
+  const { pin, free, installed, limits, safe, measured } = running;
   const text = written(units, Number.NaN);
   if (pin === null) return 'Not known: nobody measured the pin.';
-  if (free === null) return 'Not known: the bushing’s inside diameter is not given.';
-  if (!(free.tightest > 0)) {
+  // What was read once it was in counts, whatever the sizes before that were.
+  if (measured === null && free !== null && !(free.tightest > 0)) {
     return `No: by their sizes the pin is ${text.across(-free.tightest)} larger than the bushing’s bore even before that goes in.`;
   }
   if (installed === null) {
     const left = Number.isNaN(safe)
       ? ''
       : `, and ${text.across(safe)} would be left at the tightest if all of the press fit closed its bore`;
-    return `Before the bushing goes in its bore is ${text.plain(free.tightest)} to ${text.across(free.loosest)} larger than the pin${left}.`;
+    return free === null
+      ? 'Not known: the bushing’s inside diameter is not given.'
+      : `Before the bushing goes in its bore is ${text.plain(free.tightest)} to ${text.across(free.loosest)} larger than the pin${left}.`;
   }
-  const clears = `${clearanceOf(installed, units)}${beyond(press) === null ? '' : `, its closing-in ${BOUND_ONLY}`}`;
+  const read = measured === null ? '' : 'as read once the bushing was in, ';
+  const bound = measured === null && beyond(press) !== null ? `, its closing-in ${BOUND_ONLY}` : '';
+  const clears = `${clearanceOf(installed, units)}${bound}`;
   const least = text.across(limits.least.mm);
   switch (installed.verdict) {
     case 'stuck':
-      return `No: it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
+      return `No: ${read}it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
     case 'tight':
-      return `Too tight: it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
+      return `Too tight: ${read}it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
     case 'near':
-      return `As near as can be told: it clears the pin by ${clears}, and at least ${least} is wanted: ${nearlyWords(installed, units)}`;
+      return `As near as can be told: ${read}it clears the pin by ${clears}, and at least ${least} is wanted: ${nearlyWords(installed, units)}`;
     case 'worn':
-      return `It rattles: it clears the pin by ${clears}, past the ${text.across(limits.worn.mm)} from which a joint counts as worn out.`;
+      return `It rattles: ${read}it clears the pin by ${clears}, past the ${text.across(limits.worn.mm)} from which a joint counts as worn out.`;
     case 'wide':
-      return `Yes, loosely: it clears the pin by ${clears}, and at most ${text.across(limits.most.mm)} is wanted when new.`;
+      return `Yes, loosely: ${read}it clears the pin by ${clears}, and at most ${text.across(limits.most.mm)} is wanted when new.`;
     case 'good':
-      return `Yes: it clears the pin by ${clears}, between the ${text.plain(limits.least.mm)} and ${text.across(limits.most.mm)} that are wanted.`;
+      return `Yes: ${read}it clears the pin by ${clears}, between the ${text.plain(limits.least.mm)} and ${text.across(limits.most.mm)} that are wanted.`;
   }
 }
 

@@ -68,17 +68,18 @@ const VERDICTS = {
 } as const;
 
 function runningLine({ running }: BushingFit, units: Units): PartLine {
-  const { pin, free, installed } = running;
+  const { pin, free, installed, measured } = running;
+  const wrong = measured === null && free !== null && !(free.tightest > 0);
   if (pin === null) return { says: 'the pin is not measured', calls: true };
-  if (free === null || installed === null) {
+  if (installed === null) {
     return {
-      says: free !== null && !(free.tightest > 0) ? VERDICTS.stuck : 'not known',
+      says: wrong ? VERDICTS.stuck : 'not known',
       calls: true,
     };
   }
   return {
     says: `${clearanceOf(installed, units)}: ${VERDICTS[installed.verdict]}`,
-    calls: !['good', 'near'].includes(installed.verdict) || !(free.tightest > 0),
+    calls: !['good', 'near'].includes(installed.verdict) || wrong,
   };
 }
 

@@ -4,6 +4,10 @@ import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth } from '../job/units.ts';
 import { WAY_TITLES } from './wayNames.ts';
 
+/** Of a bushing that was read once in, where nothing is known of the bore behind it. */
+export const NO_WALL =
+  'Too little is known of the bore behind this bushing (readings from before it went in, the bushing’s outside diameter): what holds it cannot be worked out, how freely the pin runs can.';
+
 export function fitHead({ outside, from, seat, wall }: Seated, units: Units): string {
   const size = formatAcross(outside, units);
   const bought = from === 'measured' ? `measures ${size}` : `is made to ${size}`;

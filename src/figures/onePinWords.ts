@@ -129,13 +129,18 @@ export function throughWords({ holes }: OnePin, units: Units): string[] {
     const size = formatAcross(one.alone, units, digits(units));
     return one.by === null
       ? `${one.name}: its bare wall as last measured, which lets ${size} through by itself.`
-      : `${one.name}: the inside of its bushing, ${closing(one.by, formatAcross(one.closesIn, units, digits(units)))}: it lets ${size} through by itself.`;
+      : `${one.name}: the inside of its bushing, ${closing(one, units)}: it lets ${size} through by itself.`;
   });
 }
 
 /** How the bushing's bore closes in, and how that is known. */
-function closing(by: NonNullable<PinHole['by']>, amount: string): string {
+function closing({ by, closesIn }: PinHole, units: Units): string {
+  const amount = formatAcross(closesIn, units, digits(units));
   switch (by) {
+    case null:
+      return '';
+    case 'measured':
+      return 'as it was read once it was in';
     case 'shape':
       return `in the shape that it takes when it is pressed in, ${amount} smaller on average`;
     case 'formula':

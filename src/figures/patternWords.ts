@@ -23,13 +23,13 @@ export interface WhatWore {
   readonly eyes: string;
 }
 
-/** @returns null where nothing was read yet */
+/** @returns null where nothing was read yet, or a bushing that has not run */
 export function whatWore(
   survey: SurveyEvaluation,
   { facts }: Pick<BoreEvaluation, 'facts'>,
   units: Units,
 ): WhatWore | null {
-  if (survey.surface === null) return null;
+  if (survey.surface === null || survey.stage === 'fitted') return null;
   const { named, open } = survey.patterns;
   const none =
     named.length > 0 ? [] : ['No wear pattern stands above the give-or-take of these readings.'];

@@ -20,6 +20,9 @@ export function pressedWhy(
   if (!itself) {
     return 'Where the bushing presses is worked out of the survey itself: go back to that to see it.';
   }
+  if (survey.stage === 'fitted' && survey.target === null) {
+    return 'Where the bushing presses shows on the wall behind it: choose a stage from before it went in.';
+  }
   if (survey.target === null) {
     return 'Where the bushing presses: give its outside diameter under Measure, or choose a size under Plan.';
   }

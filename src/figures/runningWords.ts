@@ -18,8 +18,19 @@ export interface RunningWords {
 }
 
 export function runningWords(part: RunningPart, units: Units): RunningWords {
-  const { pin, free, installed } = part;
+  const { pin, free, installed, measured } = part;
   if (pin === null) return { said: [NO_PIN], open: [] };
+  if (installed !== null && measured !== null) {
+    return {
+      said: [
+        pinLine(pin, units),
+        ...clearanceLines(installed, `Read once it was in (“${measured.survey}”)`, units),
+        ...beforeLines(installed, measured, units),
+        verdictLine(part, installed, units),
+      ],
+      open: openLines(installed, units),
+    };
+  }
   if (free === null) return { said: [pinLine(pin, units), NO_INSIDE], open: [] };
   const { across, plain } = written(units, Number.NaN);
   if (!(free.tightest > 0)) {
@@ -38,7 +49,7 @@ export function runningWords(part: RunningPart, units: Units): RunningWords {
   return {
     said: [
       ...lines,
-      ...clearanceLines(installed, units),
+      ...clearanceLines(installed, 'Pressed in', units),
       ...safe,
       ...part.limits.wrong,
       verdictLine(part, installed, units),
@@ -62,15 +73,38 @@ function pinLine({ from, name, least, greatest, give, places }: PinSizes, units:
   return `${source} is ${size}, give or take ${plain(give)}.${few}`;
 }
 
+/** What was worked out before it was measured, beside what was measured. */
+function beforeLines(
+  now: Installed,
+  { computed, closedIn, closesIn }: NonNullable<RunningPart['measured']>,
+  units: Units,
+): string[] {
+  const { across, plain } = written(units, now.give);
+  const spread = ({ tightest, loosest }: Installed) =>
+    `${plain(tightest.mm)} to ${across(loosest.mm)}`;
+  const worked =
+    computed === null
+      ? []
+      : [`Worked out before: ${spread(computed)}; measured now: ${spread(now)}.`];
+  const less = Number.isNaN(closesIn) ? '' : `, where ${plain(closesIn)} was expected`;
+  const closed = Number.isNaN(closedIn)
+    ? []
+    : closedIn < 0
+      ? [`On average its bore reads ${across(-closedIn)} larger than as bought${less}: check both.`]
+      : [`On average its bore is ${across(closedIn)} smaller than as bought${less}.`];
+  return [...worked, ...closed];
+}
+
 function clearanceLines(
   { tightest, loosest, largest, room, give }: Installed,
+  when: string,
   units: Units,
 ): string[] {
   const { across, plain, perSide } = written(units, give);
   const at = (one: Installed['tightest']) =>
     `across ${nearPair(one.theta)}, ${formatDepth(one.z, units)} deep`;
   const lines = [
-    `Pressed in, it clears the pin by ${plain(tightest.mm)} across at the tightest (${at(tightest)}) and by ` +
+    `${when}, it clears the pin by ${plain(tightest.mm)} across at the tightest (${at(tightest)}) and by ` +
       `${plain(loosest.mm)} across at the loosest (${at(loosest)}), give or take ${plain(give)}.`,
   ];
   if (room < tightest.mm - UNLIKE) {

@@ -31,6 +31,10 @@ export function notComparable(a: SurveyEvaluation, b: SurveyEvaluation): string 
   if (bare !== undefined) {
     return `“${bare.name}” has no shape yet to compare: it needs readings that can be used.`;
   }
+  const fitted = [a, b].filter(({ stage }) => stage === 'fitted');
+  if (fitted.length === 1) {
+    return `“${fitted[0]!.name}” is of the bushing’s own bore, and the other of the boss: nothing moved between them.`;
+  }
   const [one, other] = [a.surface!.grid, b.surface!.grid];
   const lengths = [one, other].map(({ z }) => z[z.length - 1]!);
   const alike =

@@ -1,5 +1,6 @@
 /** Which surveys of a bore tell the story: what was found worn, what is worked from, and what was read after the work. */
 import type { BoreEvaluation, SurveyEvaluation } from '../evaluate.ts';
+import { isOfBushing } from '../job/measuredAt.ts';
 import type { Feature, Survey } from '../job/schema.ts';
 
 /** A survey that shows a shape, as typed and as worked out. */
@@ -15,21 +16,24 @@ export interface Chapters {
   readonly work: Chapter | null;
   /** The last readings after grinding began; null while there are none. */
   readonly after: Chapter | null;
+  /** The bushing's own bore, read once it was pressed in, with no wall read since; null: it was not. */
+  readonly fitted: Chapter | null;
 }
-
-const GROUND: readonly Survey['stage'][] = ['pass', 'fitted'];
 
 export function chaptersOf(feature: Feature, bore: BoreEvaluation): Chapters {
   const told = feature.surveys.flatMap((typed): Chapter[] => {
     const seen = bore.surveys.find(({ id }) => id === typed.id);
     return seen === undefined || seen.surface === null ? [] : [{ typed, seen }];
   });
-  const ground = (one: Chapter) => GROUND.includes(one.typed.stage);
-  const before = told.filter((one) => !ground(one));
+  const walls = told.filter(({ typed }) => !isOfBushing(feature, typed));
+  const ground = ({ typed }: Chapter) => typed.stage === 'pass';
+  const before = walls.filter((one) => !ground(one));
+  const last = told.at(-1) ?? null;
   return {
-    worn: told.filter(({ typed }) => typed.stage === 'as-found').at(-1) ?? told[0] ?? null,
+    worn: walls.filter(({ typed }) => typed.stage === 'as-found').at(-1) ?? walls[0] ?? null,
     work: before.at(-1) ?? null,
-    after: told.filter(ground).at(-1) ?? null,
+    after: walls.filter(ground).at(-1) ?? null,
+    fitted: last !== null && isOfBushing(feature, last.typed) ? last : null,
   };
 }
 

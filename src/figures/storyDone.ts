@@ -125,7 +125,7 @@ function placesOf(zones: readonly Zone[]): string {
 }
 
 export function sayDone(
-  { worn, work, after }: Chapters,
+  { worn, work, after, fitted: inside }: Chapters,
   facts: BoreFacts,
   feature: Feature,
   units: Units,
@@ -143,12 +143,12 @@ export function sayDone(
       more: after === null ? [] : [measuredAs(after, units)],
     };
   }
-  const fitted = after?.typed.stage === 'fitted';
+  const fitted = inside !== null;
   const sits = `the bushing ${fitted ? 'sits' : 'will sit'} on ${shareWords(hand)} its seat`;
-  const [pin, room] = pinIn(facts, feature, told, units);
+  const [pin, room] = pinIn(facts, feature, { told, read: inside }, units);
   const rest = [within(hand), ...gapWords(seating, units), room].filter((text) => text !== '');
   if (after === null) {
-    if (shapeToCome({ worn, work, after }, feature)) {
+    if (shapeToCome({ worn, work, after, fitted: inside }, feature)) {
       return {
         say: `Done, the bushing sits all round where the metal was brought back${pin}; how well shows when it is measured after the heat.`,
         more: [`Without it, ${sits}.`, room].filter((text) => text !== ''),
@@ -169,6 +169,23 @@ function within({ least, most }: Share): string {
 function shareWords(share: Share): string {
   const text = percentText(share);
   return text === '100 %' ? 'all, or as good as all, of' : `about ${text} of`;
+}
+
+/** Once the bushing's own bore was read, no more is guessed at. */
+function roomRead({ seen, typed }: Chapter, pin: number, units: Units): [string, string] {
+  const across = seen.sections.map(({ least, meanDiameter }) =>
+    least.diameter > 0 ? least.diameter : meanDiameter,
+  );
+  const room = Math.min(...across) - pin;
+  return room > 0
+    ? [
+        ', and the pin turns in it with room for grease',
+        `That room is ${formatAcross(room, units)} at the tightest, read as “${typed.name}” with the bushing in.`,
+      ]
+    : [
+        '',
+        `The pin does not turn: as read with the bushing in, it is ${formatAcross(-room, units)} larger than the bushing’s bore.`,
+      ];
 }
 
 /** How round it was when it was last read. */
@@ -193,9 +210,10 @@ function gapWords({ gap, behind }: Seating, units: Units): string[] {
 function pinIn(
   { bushingOutside }: BoreFacts,
   feature: Feature,
-  { seen: { target } }: Chapter,
+  { told, read }: { readonly told: Chapter; readonly read: Chapter | null },
   units: Units,
 ): [string, string] {
+  const { target } = told.seen;
   const bushing = feature.bushings.find((one) => bushingOutsideMm(one) > 0);
   const inside = lengthMm(bushing?.inside);
   const pins = (feature.pin?.diameters ?? []).map((one) => lengthMm(one)).filter((mm) => mm > 0);
@@ -205,6 +223,7 @@ function pinIn(
       'What room the pin will have for grease is not known: the pin’s size or the bushing’s inside is not written down.',
     ];
   }
+  if (read !== null) return roomRead(read, Math.max(...pins), units);
   const free = inside - Math.max(...pins);
   // The hole of a pressed bushing closes by no more than its press fit; the trade plans on all of it.
   const pressed = free - Math.max(0, bushingOutside.mm - target.diameter);

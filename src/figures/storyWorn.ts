@@ -160,7 +160,8 @@ function grown(
 
 /** Of one pin in one hole; where there are more, Read tells of each. */
 function playNow(joint: Evaluation['joint'] | null, units: Units): string[] {
-  const [play, ...more] = joint?.plays ?? [];
+  // What a new bushing leaves is no part of how it was found.
+  const [play, ...more] = (joint?.plays ?? []).filter(({ fitted }) => !fitted);
   if (play === undefined || more.length > 0 || !(play.loosest.mm > play.loosest.give)) return [];
   const say = written(units, play.loosest.give);
   return [

@@ -2,7 +2,9 @@
  * Doubts about a job that is well formed: texts that cannot be understood, and sizes that cannot be. They are
  * for the person to mend; a job in doubt can still be opened.
  */
+
 import { readClock } from './clock.ts';
+import { measuredAt } from './measuredAt.ts';
 import type { Bushing, Feature, Gauge, Job, Reading, Survey, Typed } from './schema.ts';
 import { bushingOutsideMm, gaugeOf, nominalMm, readValue } from './sizes.ts';
 import { readTemperature } from './temperature.ts';
@@ -192,7 +194,7 @@ function surveyDoubts(job: Job, feature: Feature, survey: Survey, say: Say): voi
     readable(at, 'offset', setup.offset);
     readable(at, 'roundness', setup.roundness);
   });
-  const nominal = nominalMm(feature);
+  const nominal = nominalMm(measuredAt(feature, survey));
   survey.readings.forEach((reading, index) => {
     const at = (doubt: string) => say(`, reading ${index + 1}: ${doubt}`);
     readingDoubts(job, reading, nominal, length, at);

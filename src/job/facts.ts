@@ -5,6 +5,7 @@
 import { clockTheta, readClock } from './clock.ts';
 import { defaultClearanceMm, defaultPressFitMm } from './defaults.ts';
 import { readingSd } from './gauges.ts';
+import { measuredAt } from './measuredAt.ts';
 import type { Bushing, Face, Feature, Gauge, Instrument, Job, Keepout, Survey } from './schema.ts';
 import {
   roundnessOf,
@@ -163,7 +164,7 @@ function keepoutFacts(k: Keepout, length: number): KeepoutFacts {
 }
 
 export function surveyFacts(job: Job, feature: Feature, survey: Survey): SurveyFacts {
-  const nominal = nominalMm(feature);
+  const nominal = nominalMm(measuredAt(feature, survey));
   const length = lengthMm(feature.length);
   const unnamed = unnamedSetups(job, survey);
   const temperature = temperatureFacts(feature, survey);

@@ -15,6 +15,7 @@ import {
   withoutId,
 } from './change.ts';
 import { readClock } from './clock.ts';
+import { isOfBushing } from './measuredAt.ts';
 import { defaultClocks, defaultDepths, surveyName } from './plan.ts';
 import { type Face, type Job, MOST, type Survey, type Typed } from './schema.ts';
 import { gaugeOf, nominalMm } from './sizes.ts';
@@ -42,7 +43,9 @@ export function addSurvey(
     setups: [],
     readings: [],
   };
-  const added = withKey(survey, 'wornSide', model?.wornSide);
+  // A bushing that was just pressed in is worn on no side.
+  const worn = isOfBushing(feature, survey) ? undefined : model?.wornSide;
+  const added = withKey(survey, 'wornSide', worn);
   return changeFeature(job, featureId, (one) => ({ ...one, surveys: [...one.surveys, added] }));
 }
 

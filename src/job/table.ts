@@ -2,7 +2,9 @@
  * The reading table: a survey's readings laid out by depth (rows) and clock position (columns), as seen from
  * the face that the survey's plan is taken from. Nothing here is stored; cells point back at readings by row.
  */
+
 import { angleApart, hourText, pairText, readClock, SAME_CLOCK, wrapAngle } from './clock.ts';
+import { measuredAt } from './measuredAt.ts';
 import type { Face, Feature, Instrument, Job, Reading, Survey, Typed } from './schema.ts';
 import { setupInHand, sharesSetup } from './setups.ts';
 import { gaugeOf, nominalMm, readValue } from './sizes.ts';
@@ -159,7 +161,7 @@ function frameOf(feature: Feature, survey: Survey, job: Job, of: TableOf): Frame
     period: clockPeriod(kind),
     face: survey.plan.face,
     length: lengthMm(feature.length),
-    nominal: nominalMm(feature),
+    nominal: nominalMm(measuredAt(feature, survey)),
     factor: temperatureFactor(feature, survey),
   };
 }

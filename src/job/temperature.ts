@@ -11,6 +11,7 @@
  * is as warm as the gauge: master and difference together are a length like the others. A swept needle shows
  * differences alone, of which the factor changes nothing that could be read.
  */
+import { measuredAt } from './measuredAt.ts';
 import type { Feature, Survey } from './schema.ts';
 import { nominalMm } from './sizes.ts';
 
@@ -139,12 +140,13 @@ export function temperatureFacts(feature: Feature, survey: Survey): TemperatureF
   if (isBlank(temperature.part) && isBlank(temperature.gauge)) return null;
   const part = celsiusOf(temperature.part, unit);
   const gauge = celsiusOf(temperature.gauge, unit);
-  const metal = metalOf(feature.boss?.material);
+  const measured = measuredAt(feature, survey);
+  const metal = metalOf(measured.boss?.material);
   const both = !Number.isNaN(part) && !Number.isNaN(gauge);
   const factor = both
     ? (1 + GAUGE.expansion * (gauge - 20)) / (1 + metal.expansion * (part - 20))
     : 1;
-  const nominal = nominalMm(feature);
+  const nominal = nominalMm(measured);
   return {
     part,
     gauge,

@@ -59,6 +59,7 @@ export function madeBore(truth: Truth, radius: number, length: number): MadeBore
 const NOTHING_READ: Omit<SurveyEvaluation, 'surface' | 'target' | 'removal'> = {
   id: 'made-up',
   name: 'Made up',
+  stage: 'as-found',
   status: 'ok',
   sightings: [],
   sections: [],

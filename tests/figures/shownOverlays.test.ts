@@ -11,31 +11,24 @@ const on = (shown: Readonly<Record<string, boolean>>) =>
 
 describe('what is laid over the drawing', () => {
   it('goes with the section that is read', () => {
-    expect(on(shownOverlays({ ...asked, section: 'measure' }, all, false))).toEqual(['readings']);
-    expect(on(shownOverlays(asked, all, false))).toEqual(['readings', 'zones']);
-    expect(on(shownOverlays({ ...asked, section: 'plan' }, all, false))).toEqual([
+    expect(on(shownOverlays({ ...asked, section: 'measure' }, all))).toEqual(['readings']);
+    expect(on(shownOverlays(asked, all))).toEqual(['readings', 'zones']);
+    expect(on(shownOverlays({ ...asked, section: 'plan' }, all))).toEqual([
       'target',
       'metal-off',
       'zones',
     ]);
-    expect(on(shownOverlays({ ...asked, section: 'show' }, all, false))).toEqual([]);
-    expect(on(shownOverlays({ ...asked, section: 'fit' }, all, false))).toEqual([
-      'bushing',
-      'pressure',
-    ]);
+    expect(on(shownOverlays({ ...asked, section: 'show' }, all))).toEqual([]);
+    expect(on(shownOverlays({ ...asked, section: 'fit' }, all))).toEqual(['bushing', 'pressure']);
     // Where no contact is known, the low places tell where there will be none.
     const unknown = { ...all, pressure: false };
-    expect(on(shownOverlays({ ...asked, section: 'fit' }, unknown, false))).toEqual([
-      'low',
-      'bushing',
-    ]);
-    expect(on(shownOverlays(asked, all, true))).toContain('bushing');
+    expect(on(shownOverlays({ ...asked, section: 'fit' }, unknown))).toEqual(['low', 'bushing']);
   });
 
   it('what was switched by hand stays as it was switched, in every section', () => {
     const overlays = { circles: true, zones: false };
     for (const section of ['measure', 'read', 'plan', 'show'] as const) {
-      const shown = shownOverlays({ ...asked, section, overlays }, all, false);
+      const shown = shownOverlays({ ...asked, section, overlays }, all);
       expect([shown.circles, shown.zones]).toEqual([true, false]);
     }
   });
@@ -43,21 +36,17 @@ describe('what is laid over the drawing', () => {
   it('a step of the story shows its own, and only while the story is told', () => {
     const overlays = { circles: true };
     const told = (story: 'new' | 'worn' | 'work' | 'done') =>
-      on(shownOverlays({ overlays, section: 'show', story }, all, true));
+      on(shownOverlays({ overlays, section: 'show', story }, all));
     expect(told('new')).toEqual(['bushing']);
     expect(told('worn')).toEqual([]);
     expect(told('work')).toEqual(['metal-off']);
     expect(told('done')).toEqual(['bushing']);
-    expect(on(shownOverlays({ ...asked, story: 'work' }, all, false))).not.toContain('metal-off');
+    expect(on(shownOverlays({ ...asked, story: 'work' }, all))).not.toContain('metal-off');
   });
 
   it('nothing is shown that this bore does not have', () => {
     const none = { ...all, target: false, 'metal-off': false };
-    const shown = shownOverlays(
-      { ...asked, section: 'plan', overlays: { target: true } },
-      none,
-      false,
-    );
+    const shown = shownOverlays({ ...asked, section: 'plan', overlays: { target: true } }, none);
     expect(on(shown)).toEqual(['zones']);
   });
 });

@@ -151,7 +151,9 @@ describe('surveys', () => {
       'Fitted',
     ]);
     expect(surveys.map((one) => one.id)).toEqual(['s1', 's2', 's3', 's4', 's5']);
-    expect(surveys[4]).toMatchObject({ wornSide: '6', readings: [], plan: surveys[0]!.plan });
+    // A bushing that was just pressed in is worn on no side.
+    expect(surveys[4]!.wornSide).toBeUndefined();
+    expect(surveys[3]).toMatchObject({ wornSide: '6', readings: [], plan: surveys[0]!.plan });
     const fewer = edit.removeSurvey(job, 'f1', 's3');
     expect(fewer.features[0]!.surveys.map((one) => one.id)).toEqual(['s1', 's2', 's4', 's5']);
   });

@@ -27,7 +27,7 @@ describe('figures of a way', () => {
     const at = (text: string) =>
       facts(setMending(smallJob(), 'f1', 'squeeze', 'heat', { text, unit: 'F' })).squeeze.heat;
     expect(at('1112').value).toBeCloseTo(600, 9);
-    expect(at('9999')).toEqual({ value: 600, from: 'default' });
+    expect(at('9999')).toEqual({ value: 600, from: 'default', refused: '9999 °F' });
   });
 
   it('a bead of no size or an overlap of all of it is the usual one', () => {

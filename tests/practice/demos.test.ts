@@ -59,8 +59,9 @@ describe('the demo jobs', () => {
 
 describe('the slipway winch', () => {
   const job = demo('slipway-winch');
-  const stages = [0, 1, 2, 3].map((survey) => cells(job, 0, survey));
-  const [found, squeezed, pass, fitted] = stages as [
+  const stages = [0, 1, 2, 3, 4].map((survey) => cells(job, 0, survey));
+  const [found, squeezed, pass, finished, fitted] = stages as [
+    number[][],
     number[][],
     number[][],
     number[][],
@@ -68,11 +69,12 @@ describe('the slipway winch', () => {
   ];
   const target = 2.0041 * IN;
 
-  it('goes through as found, after squeezing, pass 1 and fitted', () => {
+  it('goes through as found, after squeezing, two passes and fitted', () => {
     expect(job.features[0]!.surveys.map((one) => one.name)).toEqual([
       'As found',
       'After squeezing',
       'Pass 1',
+      'Pass 2',
       'Fitted',
     ]);
   });
@@ -100,9 +102,16 @@ describe('the slipway winch', () => {
       expect(mm).toBeGreaterThan(squeezed.flat()[place]!);
       expect(mm).toBeLessThan(target);
     });
-    for (const row of fitted) {
+    for (const row of finished) {
       expect(outOfRound(row)).toBeLessThan(0.001 * IN);
       expect(Math.abs(mean(row) - target)).toBeLessThan(0.0005 * IN);
+    }
+  });
+
+  it('has a bushing whose bore came in by less than its press fit', () => {
+    for (const row of fitted) {
+      expect(1.506 * IN - mean(row)).toBeGreaterThan(0.0005 * IN);
+      expect(1.506 * IN - mean(row)).toBeLessThan(0.002 * IN);
     }
   });
 

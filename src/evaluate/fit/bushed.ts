@@ -1,12 +1,15 @@
 /**
- * What a pin meets in the bushings of one bore once they are pressed in, in the frame of the pin: the shape that each one's
- * bore takes, about its own axis; a round hole at each end where no shape can be worked out.
+ * What a pin meets in the bushings of one bore once they are pressed in, in the frame of the pin: each one's bore as it was
+ * read then, else the shape that it takes, about its own axis; a round hole at each end where no shape can be worked out.
  */
 import { pressed } from '../../assembly/pressFit.ts';
+import type { Hole } from '../../assembly/running.ts';
 import type { Circle, HoleWall } from '../../assembly/straightPin.ts';
 import { SEATED } from '../../bore/removal.ts';
 import type { Axis } from '../../bore/types.ts';
+import type { SurveyEvaluation } from '../../evaluate.ts';
 import { lineThrough } from '../partner.ts';
+import { measuredHole } from './fitted.ts';
 import { type Into, roundOf } from './into.ts';
 import type { Placed } from './placed.ts';
 import { pressPart } from './press.ts';
@@ -14,10 +17,10 @@ import type { RoundFit } from './round.ts';
 import type { Seated } from './seated.ts';
 
 /**
- * How a bushing's bore is known: `shape` as it presses in the bore as it is; `formula` as though both were round; `whole` with
+ * How a bushing's bore is known: `measured` once it was in; `shape` as it presses in the bore as it is; `formula` as though both were round; `whole` with
  * all of its press fit taken off, which is safe, where the sizes for a formula are missing.
  */
-export type BoreBy = 'shape' | 'formula' | 'whole';
+export type BoreBy = 'measured' | 'shape' | 'formula' | 'whole';
 
 export interface Bushed {
   readonly wall: HoleWall;
@@ -31,10 +34,19 @@ export interface Bushed {
 /** Rows of the wall that are asked: between them it is smooth. */
 const EVERY = 2;
 
-/** @param into of a bore whose bushings' insides are all known */
-export function bushed({ matter, seated }: Into, placed: Placed): Bushed {
+/**
+ * @param into of a bore whose bushings' insides are all known, or were read once in
+ * @param fitted the survey of those readings; null: none
+ */
+export function bushed(
+  { matter, seated }: Into,
+  fitted: SurveyEvaluation | null,
+  placed: Placed,
+): Bushed {
   const found = seated.map((one) => {
     const { fit } = roundOf(matter, one);
+    const read = fitted && measuredHole(fitted, one.seat);
+    if (read !== null) return asRead(one, read.hole, fit, placed);
     if (fit !== null) return shaped(one, fit, placed);
     const press = mean(one);
     const { rings, facts } = pressPart(matter, one);
@@ -57,7 +69,7 @@ export function bushed({ matter, seated }: Into, placed: Placed): Bushed {
   };
 }
 
-const WORST_FIRST: readonly BoreBy[] = ['whole', 'formula', 'shape'];
+const WORST_FIRST: readonly BoreBy[] = ['whole', 'formula', 'shape', 'measured'];
 
 interface One {
   readonly wall: {
@@ -73,27 +85,80 @@ interface One {
 }
 
 function shaped({ wall }: Seated, fit: RoundFit, placed: Placed): One {
-  const { theta, z } = wall.grid;
-  const { settled, rows, inside, closedIn } = fit;
-  const axis: Axis = {
-    x: wall.axis.x + settled.x,
-    y: wall.axis.y + settled.y,
-    leanX: wall.axis.leanX + settled.leanX,
-    leanY: wall.axis.leanY + settled.leanY,
+  const { grid, axis } = wall;
+  const columns = grid.theta.length;
+  const [first, last] = fit.rows;
+  const hole: Hole = {
+    radius: fit.inside.slice(first * columns, (last + 1) * columns),
+    z: grid.z.slice(first, last + 1),
+    columns,
   };
+  const out = placesOf(hole, settledOn(axis, fit), placed);
+  return { ...out, by: 'shape', closesIn: Math.max(0, fit.closedIn) };
+}
+
+/** Where the bushing comes to sit; where that is not known, on the axis of its seat. */
+function settledOn({ x, y, leanX, leanY }: Axis, fit: RoundFit | null): Axis {
+  const moved = fit?.settled ?? { x: 0, y: 0, leanX: 0, leanY: 0 };
+  return {
+    x: x + moved.x,
+    y: y + moved.y,
+    leanX: leanX + moved.leanX,
+    leanY: leanY + moved.leanY,
+  };
+}
+
+/** What was read of it counts about its own middle, since it was read in a set-up of its own, on the axis of the bushing. */
+function asRead({ wall, inside }: Seated, hole: Hole, fit: RoundFit | null, placed: Placed): One {
+  const { columns, z } = hole;
+  const centres = Array.from(z, (station, row) => {
+    const radius = hole.radius.subarray(row * columns, (row + 1) * columns);
+    return { station, ...firstLobe(radius) };
+  });
+  const own = lineThrough(centres);
+  const radius = hole.radius.map((r, k) => {
+    const theta = (2 * Math.PI * (k % columns)) / columns;
+    const deep = z[Math.floor(k / columns)]!;
+    return (
+      r -
+      (own.x + own.leanX * deep) * Math.sin(theta) -
+      (own.y + own.leanY * deep) * Math.cos(theta)
+    );
+  });
+  const mean = radius.reduce((sum, r) => sum + r, 0) / radius.length;
+  const out = placesOf({ radius, z, columns }, settledOn(wall.axis, fit), placed);
+  return { ...out, by: 'measured', closesIn: inside - 2 * mean };
+}
+
+/** How far the middle of a section lies to 3 and to 12 o'clock. */
+function firstLobe(radius: Float64Array): { readonly x: number; readonly y: number } {
+  let [x, y] = [0, 0];
+  radius.forEach((r, i) => {
+    const theta = (2 * Math.PI * i) / radius.length;
+    x += (2 * r * Math.sin(theta)) / radius.length;
+    y += (2 * r * Math.cos(theta)) / radius.length;
+  });
+  return { x, y };
+}
+
+function placesOf(
+  { radius, z, columns }: Hole,
+  axis: Axis,
+  placed: Placed,
+): Pick<One, 'wall' | 'ends'> {
   const out = { x: [] as number[], y: [] as number[], z: [] as number[], circles: [] };
-  const [first, last] = rows;
-  for (let row = first; row <= last; row = row < last ? Math.min(row + EVERY, last) : row + 1) {
+  const last = z.length - 1;
+  for (let row = 0; row <= last; row = row < last ? Math.min(row + EVERY, last) : row + 1) {
     const centre = inPinFrame(axis, placed, z[row]!);
-    theta.forEach((turn, i) => {
-      const r = inside[row * theta.length + i]!;
-      out.x.push(centre.x + r * Math.sin(turn));
-      out.y.push(centre.y + r * Math.cos(turn));
+    for (let i = 0; i < columns; i++) {
+      const theta = (2 * Math.PI * i) / columns;
+      const r = radius[row * columns + i]!;
+      out.x.push(centre.x + r * Math.sin(theta));
+      out.y.push(centre.y + r * Math.cos(theta));
       out.z.push(centre.z);
-    });
+    }
   }
-  const ends = [z[first]!, z[last]!].map((depth) => endOf(axis, depth));
-  return { wall: out, ends, by: 'shape', closesIn: Math.max(0, closedIn) };
+  return { wall: out, ends: [z[0]!, z[last]!].map((depth) => endOf(axis, depth)) };
 }
 
 function rounded(

@@ -7,6 +7,7 @@ import { gaugeKind } from '../../job/gauges.ts';
 import { pinFacts } from '../../job/pinFacts.ts';
 import type { Feature, Job } from '../../job/schema.ts';
 import { lengthMm } from '../../job/units.ts';
+import { stretchOf } from './stretch.ts';
 
 /** Sizes across, mm. */
 export interface PinSizes {
@@ -71,27 +72,20 @@ function surveyed(job: Job, feature: Feature, parts: readonly BoreEvaluation[]):
 
 function sizesOf(
   name: string,
-  { grid, mean, sdSeen }: WearSurface,
-  { from, to }: { readonly from: number; readonly to: number },
+  surface: WearSurface,
+  land: { readonly from: number; readonly to: number },
 ): PinSizes | null {
-  const columns = grid.theta.length;
-  const rows = [...grid.z.keys()].filter((row) => grid.z[row]! >= from && grid.z[row]! <= to);
-  if (rows.length === 0) return null;
-  const [first, end] = [rows[0]! * columns, (rows.at(-1)! + 1) * columns];
-  const z = rows.map((row) => grid.z[row]!);
-  const sizes = holeSizes({ radius: mean.slice(first, end), z, columns });
+  const found = stretchOf(surface, land);
+  const sizes = found && holeSizes(found.hole);
   if (sizes === null) return null;
-  // Both ends of a diameter may be off together.
-  const seen = sdSeen.slice(first, end).filter(Number.isFinite);
-  const give = (4 * seen.reduce((sum, one) => sum + one, 0)) / seen.length;
-  const { least, greatest } = sizes;
+  const { least, greatest, mean } = sizes;
   return {
     from: 'surveyed',
     name,
     least: least.mm,
-    mean: sizes.mean,
+    mean,
     greatest: greatest.mm,
-    give,
+    give: found!.give,
     places: Number.NaN,
   };
 }

@@ -8,10 +8,11 @@ import {
   radiusAbout,
 } from '../../assembly/running.ts';
 import { SEATED } from '../../bore/removal.ts';
-import type { BoreEvaluation } from '../../evaluate.ts';
+import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
 import { gaugeKind } from '../../job/gauges.ts';
 import { type RunningFacts, runningFacts, WORTH_HONING } from '../../job/runningFacts.ts';
 import type { Feature, Job } from '../../job/schema.ts';
+import { measuredHole } from './fitted.ts';
 import { type PinSizes, pinOf } from './pinOf.ts';
 import type { RoundPart } from './round.ts';
 import type { Seated } from './seated.ts';
@@ -62,35 +63,62 @@ export interface RunningPart {
    * is left as it really sits: the plan that is safe; NaN not known.
    */
   readonly safe: number;
+  /** With the bushing in: as it was measured then, else as worked out. */
   readonly installed: Installed | null;
+  /** Null: nobody has read the bushing's bore since it went in. */
+  readonly measured: Measured | null;
+}
+
+/** What is told beside a clearance that comes from readings of the fitted bushing's own bore. */
+export interface Measured {
+  /** Name of the survey. */
+  readonly survey: string;
+  /** As worked out from the bore that the bushing went into; null: it cannot be. */
+  readonly computed: Installed | null;
+  /** How much smaller the mean of the bushing's bore is than before, across: as read, and as worked out; NaN not known. */
+  readonly closedIn: number;
+  readonly closesIn: number;
 }
 
 export interface RunningMatter {
   readonly job: Job;
   readonly feature: Feature;
   readonly parts: readonly BoreEvaluation[];
-  readonly seated: Seated;
-  readonly round: RoundPart;
+  readonly bushing: Pick<Seated, 'inside' | 'seat'>;
+  /** How it sits in the bore that it went into; null: of that nothing is known. */
+  readonly worked: { readonly seated: Seated; readonly round: RoundPart } | null;
+  /** The survey of the bushing's own bore, taken once it was in; null: none. */
+  readonly fitted: SurveyEvaluation | null;
 }
 
 /** Two standard deviations of a bushing's bore as typed: nobody says with what it was read. */
 const TYPED = 2 * gaugeKind('outside-micrometer').repeatability;
 
 export function runningPart(matter: RunningMatter): RunningPart {
-  const { job, feature, parts, seated } = matter;
+  const { job, feature, parts, bushing, worked, fitted } = matter;
   const pin = pinOf(job, feature, parts);
   const limits = runningFacts(feature, pin?.mean ?? Number.NaN);
-  const { inside } = seated;
-  if (pin === null) return { pin, limits, free: null, safe: Number.NaN, installed: null };
+  const { inside, seat } = bushing;
+  if (pin === null) {
+    return { pin, limits, free: null, safe: Number.NaN, installed: null, measured: null };
+  }
   const free = inside > 0 ? { tightest: inside - pin.greatest, loosest: inside - pin.least } : null;
-  const found = holeAndGive(matter);
-  const installed = found && installedOf(found, pin, limits);
+  const closed = worked && holeAndGive(worked);
+  const computed = closed && installedOf(closed, pin, limits);
+  const read = fitted && measuredHole(fitted, seat);
+  const now = read && installedOf(read, pin, limits);
   return {
     pin,
     limits,
     free,
-    safe: free === null ? Number.NaN : safeOf(seated, pin, installed),
-    installed,
+    safe: free === null || worked === null ? Number.NaN : safeOf(worked.seated, pin, computed),
+    installed: now ?? computed,
+    measured: now && {
+      survey: fitted!.name,
+      computed,
+      closedIn: inside - now.mean - pin.mean,
+      closesIn: worked?.round.fit?.closedIn ?? Number.NaN,
+    },
   };
 }
 
@@ -128,7 +156,7 @@ interface Found {
   readonly give: number;
 }
 
-function holeAndGive({ seated, round }: RunningMatter): Found | null {
+function holeAndGive({ seated, round }: NonNullable<RunningMatter['worked']>): Found | null {
   const { fit } = round;
   if (fit === null) return null;
   const { grid, sd, press, places } = seated.wall;

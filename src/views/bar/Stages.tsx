@@ -1,6 +1,7 @@
 /** The stages of the job in a row, in the order that they were measured; one beside another, and the next one. */
 import { useEffect, useRef } from 'react';
 import { addSurvey } from '../../job/edits.ts';
+import { isOfBushing } from '../../job/measuredAt.ts';
 import { surveyName } from '../../job/plan.ts';
 import type { Stage } from '../../job/schema.ts';
 import type { Bench } from '../../store/bench.ts';
@@ -128,6 +129,7 @@ function NextStages({ bench: { bore }, close }: NextStagesProps) {
           }}
         >
           {surveyName(stage, bore.surveys)}
+          {isOfBushing(bore, { stage }) && ': the bushing’s own bore'}
         </button>
       ))}
     </div>

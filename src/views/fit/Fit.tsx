@@ -1,5 +1,6 @@
 /** Fit: whether the bushing goes in, holds, and lets the pin turn; fetched once the rest of the notebook is there. */
 import { lazy, Suspense } from 'react';
+import { isOfBushing } from '../../job/measuredAt.ts';
 import type { Bench } from '../../store/bench.ts';
 
 const FitParts = lazy(() => import('./FitParts.tsx'));
@@ -15,7 +16,7 @@ export function Fit({ bench }: { readonly bench: Bench }) {
         <p className="soft">Working it out…</p>
       ) : surveySeen.surface === null ? (
         <p className="soft">The fit follows the first readings that can be used.</p>
-      ) : surveySeen.target === null ? (
+      ) : surveySeen.target === null && !isOfBushing(bore, bench.survey) ? (
         <p>
           Give the bushing’s outside diameter under Measure, or choose a size under Plan: the fit
           follows.

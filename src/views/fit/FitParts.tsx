@@ -1,10 +1,14 @@
 /** The parts of the fit, bushing by bushing. */
+import { PART_TITLES } from '../../figures/fitAnswers.ts';
+import { NO_WALL } from '../../figures/fitWords.ts';
 import { setFit } from '../../job/edits.ts';
+import { isOfBushing } from '../../job/measuredAt.ts';
 import { useAskFit, useFitOf } from '../../store/useFitOf.ts';
 import { useJob } from '../../store/useJob.ts';
 import type { Worked } from '../plan/worked.ts';
 import './fitLine.css';
 import { OneBushing } from './OneBushing.tsx';
+import { RunningPart } from './RunningPart.tsx';
 import { WholeParts } from './WholeParts.tsx';
 
 export default function FitParts({ bench }: { readonly bench: Worked }) {
@@ -13,11 +17,19 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
   const found = useFitOf({ job: job.id, bore: bore.id, survey: survey.id });
   return (
     <>
-      <WallChoice bench={bench} />
+      {(found?.alone.length ?? 0) === 0 && <WallChoice bench={bench} />}
       {found === null ? (
         <p className="soft">Working it out…</p>
       ) : (
         <>
+          {found.alone.map((one) => (
+            <section key={one.id}>
+              <h3>{one.name}</h3>
+              <p>{NO_WALL}</p>
+              <h4>{PART_TITLES.running}</h4>
+              <RunningPart bench={bench} one={one} />
+            </section>
+          ))}
           {found.bushings.map((one) => (
             <OneBushing key={`${survey.id} ${one.seated.id}`} {...{ bench, found, one }} />
           ))}
@@ -29,7 +41,7 @@ export default function FitParts({ bench }: { readonly bench: Worked }) {
 }
 
 /** Which wall is judged: as it will be, or as it is. */
-function WallChoice({ bench: { bore } }: { readonly bench: Worked }) {
+function WallChoice({ bench: { bore, survey } }: { readonly bench: Worked }) {
   const edit = useJob((state) => state.edit);
   const wall = bore.decisions.fit?.wall ?? 'planned';
   const choose = (one: 'planned' | 'measured') =>
@@ -53,7 +65,7 @@ function WallChoice({ bench: { bore } }: { readonly bench: Worked }) {
           checked={wall === 'measured'}
           onChange={() => choose('measured')}
         />
-        as it is measured here
+        {isOfBushing(bore, survey) ? 'as it was measured before' : 'as it is measured here'}
       </label>
     </fieldset>
   );

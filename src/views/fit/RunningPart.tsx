@@ -15,7 +15,11 @@ import { Said } from '../plan/Said.tsx';
 import type { FitProps } from './fitProps.ts';
 import './fitRound.css';
 
-export function RunningPart({ bench, found, one }: FitProps) {
+interface Props extends Pick<FitProps, 'bench'> {
+  readonly one: Pick<FitProps['one'], 'running'>;
+}
+
+export function RunningPart({ bench, one }: Props) {
   const { running } = one;
   const { job } = bench;
   const theme = useTheme((state) => state.shown);
@@ -27,7 +31,7 @@ export function RunningPart({ bench, found, one }: FitProps) {
   );
   return (
     <div className="fit-part">
-      <Limits bench={bench} found={found} one={one} />
+      <Limits bench={bench} one={one} />
       <Said lines={words.said} />
       <Said lines={words.open} steps />
       {drawn && (
@@ -47,7 +51,7 @@ export function RunningPart({ bench, found, one }: FitProps) {
 }
 
 /** Least wanted, most when new, worn out: each as typed, else the usual figure. */
-function Limits({ bench: { job, bore }, one: { running } }: FitProps) {
+function Limits({ bench: { job, bore }, one: { running } }: Props) {
   const edit = useJob((state) => state.edit);
   const { least, most, worn } = running.limits;
   const { units } = job;

@@ -1,5 +1,6 @@
 /** Plan: the target, what to take off where, and what must be known before any heat. */
 import { lazy, memo, Suspense, useMemo } from 'react';
+import { isOfBushing } from '../../job/measuredAt.ts';
 import type { Bench } from '../../store/bench.ts';
 import { useRested } from '../../store/useRested.ts';
 import { Amounts } from './Amounts.tsx';
@@ -49,6 +50,14 @@ function Planned({ bench: seen, boreSeen, surveySeen }: PlannedProps) {
   const rested = useRested(bench);
   const byHand = bench.bore.decisions.centre?.rule === 'by-hand';
   const { surface, target, removal } = bench.surveySeen;
+  if (isOfBushing(bench.bore, bench.survey)) {
+    return (
+      <p>
+        Here the bushing’s own bore is read, once it was pressed in: the plan is of the bore behind
+        it, and stands with the stages before. What these readings leave the pin stands under Fit.
+      </p>
+    );
+  }
   if (surface === null) {
     return <p className="soft">The plan follows the first readings that can be used.</p>;
   }

@@ -35,15 +35,9 @@ export type Possible = Readonly<Record<Overlay, boolean>>;
 
 type Asked = Pick<Session, 'overlays' | 'section' | 'story'>;
 
-/** @param fitted the survey was taken with the bushing in */
-export function shownOverlays(
-  { overlays, section, story }: Asked,
-  possible: Possible,
-  fitted: boolean,
-): Shown {
+export function shownOverlays({ overlays, section, story }: Asked, possible: Possible): Shown {
   const told = section === 'show' && story !== null;
   const usual = new Set<Overlay>(told ? BY_STORY[story] : BY_SECTION[section]);
-  if (fitted && !told) usual.add('bushing');
   // What is low is where it does not press: one of the two is enough to look at.
   if (usual.has('pressure') && possible.pressure) usual.delete('low');
   const entries = OVERLAYS.map(({ overlay }) => {

@@ -5,7 +5,6 @@ import type { BoreEvaluation, SurveyEvaluation } from '../../evaluate.ts';
 import { type Fit, fitOf } from '../../figures/fit.ts';
 import type { PieceFigure } from '../../figures/piece.ts';
 import { pressedWhy } from '../../figures/pressedWhy.ts';
-import { stageOfName } from '../../job/plan.ts';
 import { type Overlay, useSession } from '../../store/session.ts';
 import { useEvaluation } from '../../store/useEvaluation.ts';
 import { useFitOf } from '../../store/useFitOf.ts';
@@ -32,22 +31,26 @@ export function useShown({ bore, survey, piece }: Shows): {
   const overlays = useSession((session) => session.overlays);
   const story = useSession((session) => session.story);
   const joint = useEvaluation(({ evaluation }) => evaluation?.joint ?? null);
-  const fit = useMemo(() => (joint === null ? null : fitOf(bore, joint)), [bore, joint]);
+  // The wall that is drawn is then the bushing's own.
+  const inside = survey.stage === 'fitted' && bore.kind === 'bore';
+  const fit = useMemo(
+    () => (joint === null || inside ? null : fitOf(bore, joint)),
+    [bore, joint, inside],
+  );
   const job = useJob((state) => state.job?.id);
   const units = useJob((state) => state.job?.units ?? 'in');
   const itself = bore.surveys.includes(survey);
-  const fitted = stageOfName(survey.name, true) === 'fitted';
   const asked = useMemo(() => ({ overlays, section, story }), [overlays, section, story]);
   // It is asked for where it would be shown if it were there.
   const could = itself && survey.target !== null;
-  const asksFit = could && shownOverlays(asked, EVERYTHING, fitted).pressure;
+  const asksFit = could && shownOverlays(asked, EVERYTHING).pressure;
   const answer = useFitOf({ job, bore: bore.id, survey: survey.id }, asksFit);
   return useMemo(() => {
     const why = pressedWhy({ survey, itself }, answer, units);
     const possible = possibleOf(piece, fit, survey, why === null);
-    const shown = shownOverlays(asked, possible, fitted);
+    const shown = shownOverlays(asked, possible);
     return { shown, possible, fit, pressed: shown.pressure ? answer : null, asksFit };
-  }, [piece, fit, survey, itself, answer, units, asked, asksFit, fitted]);
+  }, [piece, fit, survey, itself, answer, units, asked, asksFit]);
 }
 
 const EVERYTHING: Possible = Object.fromEntries(
