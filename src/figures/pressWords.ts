@@ -92,7 +92,7 @@ function localLines(part: PressPart, text: Written, units: Units): string[] {
   const give =
     local.give > 0
       ? `, give or take ${text.plain(local.give)}`
-      : '; measured anew before it is pressed';
+      : ' (as it is planned: the bore is measured before it is pressed)';
   const share =
     held.least < held.most
       ? ` (${percentOf(held.least)} to ${percentOf(held.most)} as well as the wall is known)`

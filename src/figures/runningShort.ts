@@ -15,14 +15,14 @@ export function clearanceOf({ tightest, loosest, room, give }: Installed, units:
 /** Why what is a little short of the least wanted is not to be honed by these figures; as the end of a sentence. */
 export function nearlyWords({ short, give, tightest, room }: Installed, units: Units): string {
   const { across, plain } = written(units, Number.NaN);
-  if (!(short > WRITTEN)) return 'nothing is to be honed.';
+  if (!(short > WRITTEN[units])) return 'nothing is to be honed.';
   return short > WORTH_HONING || !(Math.min(tightest.mm, room) > 0)
     ? `it is short by ${across(short)}, no more than its give or take of ${plain(give)}. Measure its inside once it sits, before anything is honed.`
     : `it is short by ${across(short)}, less than is worth honing.`;
 }
 
-/** Across, mm: less is written as nothing. */
-const WRITTEN = 0.0005;
+/** Across, mm: less is written as nothing, with the digits of a shop. */
+const WRITTEN: Readonly<Record<Units, number>> = { in: 0.00127, mm: 0.0005 };
 
 /** What to open, to what size, and where most comes off; as the end of a sentence. */
 export function openedTo({ open }: Installed, units: Units): string {

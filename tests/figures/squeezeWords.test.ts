@@ -21,7 +21,12 @@ const of = heel!.id;
 /** Of its first bore, as found and as the last pass left it. */
 const winch: Job = {
   ...whole,
-  features: [{ ...heel!, surveys: [heel!.surveys[0]!, heel!.surveys.find(({ name }) => name === 'Pass 2')!] }],
+  features: [
+    {
+      ...heel!,
+      surveys: [heel!.surveys[0]!, heel!.surveys.find(({ name }) => name === 'Pass 2')!],
+    },
+  ],
 };
 
 describe('a squeeze in words', () => {

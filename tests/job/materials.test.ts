@@ -96,6 +96,7 @@ describe('figures of pressing in', () => {
       loss: { mm: 0, from: 'default' },
       frictionLow: { value: 0.05, from: 'default' },
       frictionHigh: { value: 0.15, from: 'default' },
+      wrong: [],
     });
     const stated = setFit(job, 'f1', 'roughnessLoss', { text: '0.0002', unit: 'in' });
     expect(facts(stated).loss.mm).toBeCloseTo(0.00508, 12);
