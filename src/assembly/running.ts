@@ -73,7 +73,8 @@ const TIE = 1e-7;
  * @returns null where no radius is known, or the search does not end
  */
 export function largestPin({ radius, z, columns }: Hole): LargestPin | null {
-  const known = [...radius.keys()].filter((k) => Number.isFinite(radius[k]!));
+  const known: number[] = [];
+  for (let k = 0; k < radius.length; k++) if (Number.isFinite(radius[k]!)) known.push(k);
   if (known.length === 0) return null;
   const rows = z.length;
   const middle = (z[0]! + z[rows - 1]!) / 2;
@@ -86,13 +87,17 @@ export function largestPin({ radius, z, columns }: Hole): LargestPin | null {
   const unit = greatest - least || 1;
   const a = new Float64Array(known.length * 4);
   const b = new Float64Array(known.length);
-  known.forEach((k, i) => {
-    const theta = (2 * Math.PI * (k % columns)) / columns;
+  const { sines, cosines } = turns(columns);
+  for (let i = 0; i < known.length; i++) {
+    const k = known[i]!;
     const arm = reach > 0 ? (z[Math.floor(k / columns)]! - middle) / reach : 0;
-    const [s, c] = [Math.sin(theta), Math.cos(theta)];
-    a.set([s, c, arm * s, arm * c], i * 4);
+    const [s, c] = [sines[k % columns]!, cosines[k % columns]!];
+    a[4 * i] = s;
+    a[4 * i + 1] = c;
+    a[4 * i + 2] = arm * s;
+    a[4 * i + 3] = arm * c;
     b[i] = (least - radius[k]!) / unit;
-  });
+  }
   const tie = Float64Array.from({ length: 16 }, (_, i) => (i % 5 === 0 ? TIE : 0));
   const found = minimaxStep({ a, b, count: known.length, unknowns: 4 }, tie, []);
   if (found === null) return null;
@@ -112,14 +117,23 @@ export function largestPin({ radius, z, columns }: Hole): LargestPin | null {
   };
 }
 
+/** Sine and cosine of each column's clock position. */
+export function turns(columns: number): { sines: Float64Array; cosines: Float64Array } {
+  const theta = Float64Array.from({ length: columns }, (_, i) => (2 * Math.PI * i) / columns);
+  return { sines: theta.map(Math.sin), cosines: theta.map(Math.cos) };
+}
+
 /** Radius of the hole about the axis of that pin, mm; NaN where there is no wall. */
 export function radiusAbout(
   { radius, z, columns }: Hole,
   { x, y, leanX, leanY }: LargestPin,
 ): Float64Array {
-  return radius.map((r, k) => {
-    const theta = (2 * Math.PI * (k % columns)) / columns;
+  const { sines, cosines } = turns(columns);
+  const out = new Float64Array(radius.length);
+  for (let k = 0; k < out.length; k++) {
     const deep = z[Math.floor(k / columns)]!;
-    return r - (x + leanX * deep) * Math.sin(theta) - (y + leanY * deep) * Math.cos(theta);
-  });
+    const across = (x + leanX * deep) * sines[k % columns]!;
+    out[k] = radius[k]! - across - (y + leanY * deep) * cosines[k % columns]!;
+  }
+  return out;
 }

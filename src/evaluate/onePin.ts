@@ -70,7 +70,7 @@ export function onePinOf(job: Job, evaluation: Evaluation, shop: Shop | null): O
   if (evaluation.bores.length < 2) return null;
   const found = evaluation.bores.map((bore) => holeOf(job, bore, shop));
   const met = found.flatMap((one) => (one.ok ? [one] : []));
-  const all = met.length > 1 ? straightPin(met.map(({ wall }) => wall)) : null;
+  const all = met.length > 1 ? throughAll(met.map(({ wall }) => wall)) : null;
   const pin = evaluation.joint.parts
     .filter(({ kind }) => kind === 'pin')
     .reduce((most, { size }) => fmax(most, size.greatest.mm), Number.NaN);
@@ -92,6 +92,23 @@ export function onePinOf(job: Job, evaluation: Evaluation, shop: Shop | null): O
     clearance,
   };
 }
+
+/** The largest pin through these very walls is found once. */
+function foundOnce(): typeof straightPin {
+  const known = new WeakMap<HoleWall, { walls: readonly HoleWall[]; pin: StraightPin | null }>();
+  return (walls) => {
+    const before = known.get(walls[0]!);
+    const same =
+      before?.walls.length === walls.length && walls.every((wall, i) => wall === before.walls[i]);
+    if (same) return before.pin;
+    const pin = straightPin(walls);
+    known.set(walls[0]!, { walls, pin });
+    return pin;
+  };
+}
+
+const throughAll = foundOnce();
+const throughOne = foundOnce();
 
 function fmax(a: number, b: number): number {
   return b > a || Number.isNaN(a) ? b : a;
@@ -192,7 +209,7 @@ function holeFound(hole: Hole, i: number, { met, all, pin, clearance }: Among): 
     closesIn,
     by,
     placed,
-    alone: straightPin([wall])?.diameter ?? Number.NaN,
+    alone: throughOne([wall])?.diameter ?? Number.NaN,
     beside: { A: from(hole, all, 0), B: from(hole, all, placed.length) },
     off: offOf(
       hole,

@@ -13,8 +13,8 @@ import { measuredHole } from './fitted.ts';
 import { type Into, roundOf } from './into.ts';
 import type { Placed } from './placed.ts';
 import { pressPart } from './press.ts';
-import type { RoundFit } from './round.ts';
-import type { Seated } from './seated.ts';
+import type { RoundFit, RoundPart } from './round.ts';
+import type { FitMatter, Seated } from './seated.ts';
 
 /**
  * How a bushing's bore is known: `measured` once it was in; `shape` as it presses in the bore as it is; `formula` as though both were round; `whole` with
@@ -34,6 +34,17 @@ export interface Bushed {
 /** Rows of the wall that are asked: between them it is smooth. */
 const EVERY = 2;
 
+/** Of the bushings of a bore what was last found, and of what: temperatures and limits have no part in it. */
+const known = new WeakMap<
+  readonly Seated[],
+  {
+    readonly rounds: readonly RoundPart[];
+    readonly fitted: SurveyEvaluation | null;
+    readonly place: string;
+    readonly found: Bushed;
+  }
+>();
+
 /**
  * @param into of a bore whose bushings' insides are all known, or were read once in
  * @param fitted the survey of those readings; null: none
@@ -43,18 +54,38 @@ export function bushed(
   fitted: SurveyEvaluation | null,
   placed: Placed,
 ): Bushed {
-  const found = seated.map((one) => {
-    const { fit } = roundOf(matter, one);
-    const read = fitted && measuredHole(fitted, one.seat);
-    if (read !== null) return asRead(one, read.hole, fit, placed);
-    if (fit !== null) return shaped(one, fit, placed);
-    const press = mean(one);
-    const { rings, facts } = pressPart(matter, one);
-    const formula = pressed(rings, press - facts.loss.mm).closesIn;
-    return Number.isNaN(formula)
-      ? rounded(one, placed, press, 'whole')
-      : rounded(one, placed, formula, 'formula');
-  });
+  const rounds = seated.map((one) => roundOf(matter, one));
+  const place = JSON.stringify(placed);
+  const before = known.get(seated);
+  const same =
+    before?.place === place &&
+    before.fitted === fitted &&
+    rounds.every((round, i) => round === before.rounds[i]);
+  if (same) return before.found;
+  const found = together(seated.map((one, i) => met(matter, one, rounds[i]!, fitted, placed)));
+  known.set(seated, { rounds, fitted, place, found });
+  return found;
+}
+
+function met(
+  matter: FitMatter,
+  one: Seated,
+  { fit }: RoundPart,
+  fitted: SurveyEvaluation | null,
+  placed: Placed,
+): One {
+  const read = fitted && measuredHole(fitted, one.seat);
+  if (read !== null) return asRead(one, read.hole, fit, placed);
+  if (fit !== null) return shaped(one, fit, placed);
+  const press = mean(one);
+  const { rings, facts } = pressPart(matter, one);
+  const formula = pressed(rings, press - facts.loss.mm).closesIn;
+  return Number.isNaN(formula)
+    ? rounded(one, placed, press, 'whole')
+    : rounded(one, placed, formula, 'formula');
+}
+
+function together(found: readonly One[]): Bushed {
   const walls = found.map(({ wall }) => wall);
   return {
     wall: {
