@@ -224,11 +224,12 @@ describe('a true oval, R + a cos 2 theta, target 2 R', () => {
     expect([pressFit.least, seated.likely]).toEqual([expect.closeTo(PRESS, 9), 1]);
   });
 
-  it('squeeze: hot metal that draws in as much as the jaws move keeps the oval, that much smaller; passes for both ends', () => {
+  it('squeeze: hot metal that draws in more than the jaws move keeps the oval, smaller by what it draws in; passes for both ends', () => {
     const { squeeze, passes, target } = by('squeeze');
     const { drawnIn } = squeeze!;
-    // 2 a and the margin, across, are less than the upset: all of it, and none by bending.
-    const small = A + FIGURES.squeezeUnder / 2;
+    // 2 a and the margin, across, are less than what a heat may draw in: nothing is left to bend, and the mean is less by that.
+    expect(FIGURES.heatMost).toBeGreaterThan(2 * A + FIGURES.squeezeUnder);
+    const small = FIGURES.heatMost / 2;
     expect(drawnIn.off.greatest).toBeCloseTo(A + small, 9);
     const planned = (surface: WearSurface) =>
       course({
