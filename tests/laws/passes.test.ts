@@ -242,15 +242,20 @@ function steepestOver(removal: Field, allowed: Float64Array): { over: number; pa
   return { over, pairs };
 }
 
+/** In doubt is what a pass would take of the same wall, were it known exactly, where today's give-or-take allows none. */
 function whyLeft(
-  { surface, removal, places, bare, radius, tool }: PassMatter,
+  matter: PassMatter,
   deviation: Field,
   { theta, z, most }: { theta: number; z: number; most: number },
   none: boolean,
 ): string {
+  const { surface, removal, places, bare, radius, tool } = matter;
   const { grid } = surface;
   const k = grid.z.indexOf(z) * grid.theta.length + grid.theta.indexOf(theta);
-  if (none && most <= 4 * removal.sd[k]! + ON_SIZE) return 'doubt';
+  const exact = { ...matter, removal: { ...removal, sd: removal.sd.map(() => 0) } };
+  // Under 0.0005 mm is no pass.
+  const [first] = none ? course(exact).removals : [];
+  if (first !== undefined && first[k]! >= 0.0005) return 'doubt';
   const all = deviation.map((e, i) =>
     bare[i] === 1 ? Number.POSITIVE_INFINITY : places[i] !== 2 && e < 0 ? -e : 0,
   );
