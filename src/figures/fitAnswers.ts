@@ -161,7 +161,7 @@ function turns({ running, press }: BushingFit, units: Units): string {
     case 'tight':
       return `Too tight: ${read}it clears the pin by ${clears}, and at least ${least} is wanted: ${openedTo(installed, units)}`;
     case 'near':
-      return `As near as can be told: ${read}it clears the pin by ${clears}, and at least ${least} is wanted: ${nearlyWords(installed, units)}`;
+      return `As near as can be told: ${read}it clears the pin by ${clears}, and at least ${least} is wanted: ${nearlyWords(installed, measured !== null, units)}`;
     case 'worn':
       return `It rattles: ${read}it clears the pin by ${clears}, past the ${text.across(limits.worn.mm)} from which a joint counts as worn out.`;
     case 'wide':

@@ -12,12 +12,16 @@ export function clearanceOf({ tightest, loosest, room, give }: Installed, units:
   return `${plain(Math.min(tightest.mm, room))} to ${across(loosest.mm)}`;
 }
 
-/** Why what is a little short of the least wanted is not to be honed by these figures; as the end of a sentence. */
-export function nearlyWords({ short, give, tightest, room }: Installed, units: Units): string {
+/** Why what is a little short of the least wanted is not to be honed by these figures; as the end of a sentence. `isRead`: they were read once it was in. */
+export function nearlyWords(
+  { short, give, tightest, room }: Installed,
+  isRead: boolean,
+  units: Units,
+): string {
   const { across, plain } = written(units, Number.NaN);
   if (!(short > WRITTEN[units])) return 'nothing is to be honed.';
   return short > WORTH_HONING || !(Math.min(tightest.mm, room) > 0)
-    ? `it is short by ${across(short)}, no more than its give or take of ${plain(give)}. Measure its inside once it sits, before anything is honed.`
+    ? `it is short by ${across(short)}, no more than its give or take of ${plain(give)}. ${isRead ? 'Read it again where it is tightest' : 'Measure its inside once it sits'}, before anything is honed.`
     : `it is short by ${across(short)}, less than is worth honing.`;
 }
 

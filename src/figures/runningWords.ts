@@ -134,7 +134,11 @@ function safeLine({ safe }: RunningPart, units: Units): string[] {
     : [`${rule} the pin would not go in: it would be ${plain(-safe)} across too large.`];
 }
 
-function verdictLine({ limits }: RunningPart, installed: Installed, units: Units): string {
+function verdictLine(
+  { limits, measured }: RunningPart,
+  installed: Installed,
+  units: Units,
+): string {
   const { verdict } = installed;
   const { across } = written(units, Number.NaN);
   const least = across(limits.least.mm);
@@ -144,7 +148,7 @@ function verdictLine({ limits }: RunningPart, installed: Installed, units: Units
     case 'tight':
       return `That is tighter than the ${least} wanted at the least: open the bushing’s bore as told below.`;
     case 'near':
-      return `That is as near to the ${least} wanted at the least as can be told: ${nearlyWords(installed, units)}`;
+      return `That is as near to the ${least} wanted at the least as can be told: ${nearlyWords(installed, measured !== null, units)}`;
     case 'worn':
       return (
         `That is past the limit of ${across(limits.worn.mm)} at which a joint counts as worn out: the pin or the bushing ` +
