@@ -176,8 +176,8 @@ describe('a three-lobed bore', () => {
   });
 
   it('advises the larger of both sums for the press, and holds by the lesser', () => {
-    // An oval that a small press fit cannot follow: constructed.
-    const { fit } = reported(bored(sum(round(54.999), lobe(2, 0.08))));
+    // An oval that a small press fit cannot follow, and which neither metal yields to: constructed.
+    const { fit } = reported(bored(sum(round(54.999), lobe(2, 0.06))));
     const { press, insideAfter, running } = fit.bushings[0]!;
     const { held, heldEvenly, heldByShape } = press;
     // What gapes pulls nothing: the mean of the real pressures is above that of the mean press fit, which counts it so.
@@ -207,7 +207,8 @@ describe('a three-lobed bore', () => {
     }
     expect(says).toMatch(/^No: /);
     expect(pressedIn.words.join(' ')).not.toContain('widest gap');
-    expect(fit.order.find(({ step }) => step === 'press')!.words).not.toContain('until it grips');
+    expect(fit.order.map(({ step }) => step)).not.toContain('press');
+    expect(fit.order.at(-1)!.words).toContain('do not go on');
   });
 
   it('is warned of where diameters alone were read', () => {
