@@ -105,7 +105,7 @@ describe('plugs', () => {
     const all: Gives = { average: 0.02, zone: 0.03, entering: 0.2, around: 0.04, range: 0.05 };
     const rows = cylinderRows(found, { all, seen: null }, 'mm');
     expect(rows.map(({ name, across, give }) => [name, across, give])).toEqual([
-      ['biggest plug', '59.6', '0.2'],
+      ['biggest plug', '59.60', '0.20'],
       ['average round', '60.00', '0.02'],
       ['smallest clean-up', '60.40', '0.04'],
       ['minimum zone', '60.00', '0.03'],
