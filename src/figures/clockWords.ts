@@ -5,6 +5,7 @@ import type { Seated } from '../evaluate/fit/seated.ts';
 import type { Units } from '../job/schema.ts';
 import { degrees } from './degrees.ts';
 import { COLD_NAMES } from './slipWords.ts';
+import { HAND_WARM } from './temperColours.ts';
 import { type Written, written } from './written.ts';
 
 export interface ClockWords {
@@ -98,7 +99,7 @@ function helpWords({ helps, usual }: Clock, { facts, rows }: Heat, units: Units)
       : `${timeSaid(seconds)} instead of ${timeSaid(usual.seconds)}`;
   const named = ({ what, to }: Help) =>
     what === 'hotter'
-      ? `Boss at ${degrees(Number(to), units)}`
+      ? `Boss at ${degrees(Number(to), units)}${Number(to) > HAND_WARM ? ', once the questions about heat under Plan are answered' : ''}`
       : what === 'colder'
         ? `Bushing ${COLD_NAMES[rows.find(({ cold }) => cold === to)!.cold]}`
         : `Carried in ${to} seconds, not ${facts.carry.value}`;

@@ -133,6 +133,7 @@ function needsWords(
   return [
     `At its tightest place the bushing stands ${text.across(press)} over the bore. To slip in it wants ${text.across(room)} of room besides${usual}: ${text.across(press + room)} must be won by heat and cold.`,
     `Counted for ${bushing.name} in ${boss.name}, by temperature and not with one figure: the colder it is, the less a degree shrinks it, and steel in liquid nitrogen ends a quarter short of its everyday figure. Makes of one metal differ by 5 % or so. Air and tools are at ${degrees(facts.shop.value, units)}.`,
+    'Freezer, dry ice and liquid nitrogen freeze skin at a touch: dry insulated gloves and a face shield. Dry ice and nitrogen take the place of the air you breathe: moving air, never in a pit, a closed room or a closed vessel.',
   ];
 }
 
