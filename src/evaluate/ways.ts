@@ -39,6 +39,8 @@ export interface WaysEvaluation extends Ways {
   readonly figures: WayFigures;
   readonly rules: WayRules;
   readonly needs: Readonly<Record<WayName, readonly Need[]>>;
+  /** True where the passes go by this survey and those before it together, and all else by this survey alone. */
+  readonly together: boolean;
   /** False: the bushing's size is not known, and one is made to suit. */
   readonly bushingKnown: boolean;
 }
@@ -73,9 +75,9 @@ export function waysOfSurvey(
   const asked = waysMatter(job, aimed, shop);
   const standing =
     isPlanned(survey) && !isOwnSize(decisions)
-      ? standingOf({ job, feature, bore, shop }, survey).wall
+      ? standingOf({ job, feature, bore, shop }, survey)
       : null;
-  const ways = waysOf({ ...asked, standing });
+  const ways = waysOf({ ...asked, standing: standing?.wall ?? null });
   const rules = wayRules(decisions, job.units);
   const work = hotWork(job.safety);
   const stops = [
@@ -91,6 +93,7 @@ export function waysOfSurvey(
     asks: work.asks,
     figures: asked.figures,
     rules,
+    together: standing !== null && standing.came !== null,
     needs: needsOf(ways.outcomes, shop),
     bushingKnown: bore.facts.bushingOutside.mm > 0,
   };

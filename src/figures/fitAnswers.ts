@@ -11,6 +11,7 @@ import { clockWords } from './clockWords.ts';
 import { forceText, torqueText } from './loads.ts';
 import { clearanceOf, nearlyWords, openedTo } from './runningShort.ts';
 import { looseWords, seatLead } from './seatWords.ts';
+import { capital } from './sentence.ts';
 import { slipAgainst } from './slipAgainst.ts';
 import { type SlipShort, secondsShort, slipShort } from './slipShort.ts';
 import { faultWords } from './slipWords.ts';
@@ -96,10 +97,6 @@ function slipInWords({ is, must, by, lacks, over }: SlipShort, pressed: boolean)
     case 'enough':
       return `${pressed ? 'or ' : ''}it slips in with the ${by}, which win the ${must} that it takes`;
   }
-}
-
-function capital(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
 function holds(press: PressPart, units: Units): string {

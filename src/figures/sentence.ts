@@ -10,3 +10,8 @@ export const said = (before: string, figure = '', after = ''): Sentence => ({
   figure,
   after,
 });
+
+/** Its first letter large, as at the beginning of a sentence. */
+export function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}

@@ -4,6 +4,7 @@ import type { SurveyEvaluation } from '../evaluate.ts';
 import type { Units } from '../job/schema.ts';
 import { formatDepth } from '../job/units.ts';
 import { nearPair } from './nearClock.ts';
+import { capital } from './sentence.ts';
 import { type Written, written } from './written.ts';
 
 export type Squeeze = NonNullable<BuildUp['squeeze']>;
@@ -159,10 +160,6 @@ function stepWords(
 
 function heatText(celsius: number): string {
   return `${Math.round(celsius / 10) * 10} °C (${Math.round((celsius * 1.8 + 32) / 10) * 10} °F)`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function depthWords(

@@ -6,6 +6,7 @@ import type { Units } from '../job/schema.ts';
 import { formatAcross, formatDepth, formatLength } from '../job/units.ts';
 import { earned } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
+import { capital } from './sentence.ts';
 import { likelyHigh, NO_PASS_YET } from './waitWords.ts';
 import { RULES, TOOLS, VERDICTS, WAY_TITLES } from './wayNames.ts';
 import { written } from './written.ts';
@@ -80,8 +81,10 @@ const ON_SIZE = 0.0025;
 export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): string {
   const { perSide, bare } = tellerOf(ways, units);
   const { off, on, name, squeeze, waits } = one;
+  const together = ways.together && name === 'grind';
+  const all = together ? 'by this survey and those before it together, ' : '';
   if (waits !== null) {
-    return `Work: no pass until it is measured better; ${likelyHigh(waits, units)}, and that is not sure enough to grind. Measure there first.`;
+    return `Work: no pass until it is measured better; ${all}${likelyHigh(waits, units)}, and that is not sure enough to grind. Measure there first.`;
   }
   // After a squeeze it lies between two limits.
   const [least, greatest] = [off.greatest, squeeze?.drawnIn.off.greatest ?? off.greatest].sort(
@@ -93,8 +96,11 @@ export function workWords(one: WayOutcome, ways: WaysEvaluation, units: Units): 
     on.greatest > 0 && name === 'weld' ? `${perSide(on.greatest)} on` : '',
   ].filter((part) => part !== '');
   const stays =
-    name !== 'leave' && one.stays >= ON_SIZE ? ` Up to ${perSide(one.stays)} stays standing.` : '';
-  return `Work: ${stepsWords(one)}${most.length > 0 ? `; at most ${most.join(', ')}` : ''}.${stays}`;
+    name !== 'leave' && one.stays >= ON_SIZE
+      ? ` ${capital(`${all}up to ${perSide(one.stays)} stays standing.`)}`
+      : '';
+  const alone = together ? 'by this survey alone ' : '';
+  return `Work: ${stepsWords(one)}${most.length > 0 ? `; ${alone}at most ${most.join(', ')}` : ''}.${stays}`;
 }
 
 /** `4 passes`, `1 to 5 heats, then 3 to 5 passes`, `bored`. */
@@ -212,7 +218,6 @@ export function adviceWords({
 }
 
 const lower = (text: string) => text[0]!.toLowerCase() + text.slice(1);
-const capital = (text: string) => text[0]!.toUpperCase() + text.slice(1);
 
 /** One sentence why a way is advised, or is not. */
 export function whyWords(
@@ -239,7 +244,7 @@ export function whyWords(
       return `Leaves ${formatDepth(one.wallLeft, units)} of the boss per side, ${percentOf(wall.figure)} of the bore’s diameter, and ${percentOf(wall.limit)} is asked for: ask somebody qualified.`;
     case 'not-needed':
       return one.name === 'grind'
-        ? 'Nothing stands proud of the target.'
+        ? `${ways.together ? 'By this survey alone nothing' : 'Nothing'} stands proud of the target.`
         : one.name === 'weld'
           ? 'No place is low.'
           : 'The largest place is under the target already.';
