@@ -149,6 +149,15 @@ export interface Removal {
   readonly possibleMass: number;
 }
 
+/** Clock range from..to clockwise, radians, or all round; depths, mm. */
+export interface Gap {
+  readonly from: number;
+  readonly to: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly allRound: boolean;
+}
+
 export interface Zone {
   readonly kind: 'high' | 'low';
   /** Extreme of the deviation in the zone, per side, signed; where; its give-or-take (2 sd). */
@@ -156,14 +165,18 @@ export interface Zone {
   readonly theta: number;
   readonly z: number;
   readonly give: number;
-  /** The core: where at least half of the peak stands. Clock range runs clockwise from..to; allRound: a ring. */
+  /** The core: all of it where at least half of the peak stands. Clock range runs clockwise from..to; allRound: a ring. */
   readonly from: number;
   readonly to: number;
   readonly top: number;
   readonly bottom: number;
-  /** Where it feathers to nothing, at the depth of the peak. */
+  /** Where it feathers to nothing at whatever depth: never inside from..to. Both the same: it goes on all round. */
   readonly outerFrom: number;
   readonly outerTo: number;
+  /** Stretches within that of clock and depth where nothing of the kind stands, the largest first. */
+  readonly gaps: readonly Gap[];
+  /** True where there are others that no stretch of clock and depth tells. */
+  readonly patchy: boolean;
   readonly allRound: boolean;
   /** mm2 of wall, mm3 of metal. */
   readonly area: number;

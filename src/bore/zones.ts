@@ -1,5 +1,8 @@
-/** High and low zones of the deviation: where they peak, their core, and where they feather to nothing. */
+/** High and low zones of the deviation: where they peak, their core and the gaps in it, and where they feather to nothing. */
+
+import { ALL_ROUND, type Arc, arcOf, arcWithin } from './arcOf.ts';
 import { type Basins, basins } from './basins.ts';
+import { gapsIn } from './gaps.ts';
 import { cellShares } from './removal.ts';
 import type { Field, Removal, WearSurface, Zone } from './types.ts';
 
@@ -13,8 +16,6 @@ const NO_HILL = 0.001;
 /** Zones lower than this share of the highest are left unsaid. */
 const WORTH_SAYING = 0.1;
 const MOST_ZONES = 12;
-/** A ring is one zone all round when its core covers at least this share of the clock. */
-const ALL_ROUND = 0.95;
 
 export function findZones(
   surface: WearSurface,
@@ -59,9 +60,13 @@ function hills(
   const found = basins(height, columns, Math.min(ON_SIZE, least), (h) =>
     Math.max(PROMINENCE_SHARE * h, least),
   );
-  return found.summits
-    .map((summit, i) => zoneOf(surface, height, sd, kind, found, summit, i))
-    .filter((zone) => Math.abs(zone.peak) >= least);
+  const share = cellShares(surface.grid);
+  const highest = height[found.summits[0]!]!;
+  const said = found.summits.filter(
+    (k, i) => i < MOST_ZONES && height[k]! >= Math.max(least, WORTH_SAYING * highest),
+  );
+  // The summits come highest first.
+  return said.map((_, hill) => zoneOf(surface, height, sd, kind, found, hill, share));
 }
 
 function zoneOf(
@@ -69,69 +74,64 @@ function zoneOf(
   height: Field,
   sd: Field,
   kind: Zone['kind'],
-  found: Basins,
-  summit: number,
-  index: number,
+  { label, summits }: Basins,
+  hill: number,
+  share: Float64Array,
 ): Zone {
   const { theta, z } = surface.grid;
   const columns = theta.length;
-  const it = summit % columns;
-  const iz = (summit - it) / columns;
-  const share = cellShares(surface.grid);
+  const summit = summits[hill]!;
   const peak = height[summit]!;
   const side = kind === 'high' ? 1 : -1;
   const core = new Uint8Array(columns);
-  let top = iz;
-  let bottom = iz;
+  const whole = new Uint8Array(columns);
+  const row = Math.floor(summit / columns);
+  let top = row;
+  let bottom = row;
   let area = 0;
   let volume = 0;
   for (let k = 0; k < height.length; k++) {
-    if (found.label[k] !== index) continue;
-    const row = Math.floor(k / columns);
-    const cell = surface.mean[k]! * share[row]!;
+    if (label[k] !== hill) continue;
+    const at = Math.floor(k / columns);
+    const cell = surface.mean[k]! * share[at]!;
     area += cell;
     // A layer inside the wall's radius is a little longer round, one outside it a little shorter.
     volume += height[k]! * cell * (1 + (side * height[k]!) / (2 * surface.mean[k]!));
+    whole[k % columns] = 1;
     if (height[k]! < peak / 2) continue;
     core[k % columns] = 1;
-    top = Math.min(top, row);
-    bottom = Math.max(bottom, row);
+    top = Math.min(top, at);
+    bottom = Math.max(bottom, at);
   }
-  const inCore = (at: number) => core[at] === 1;
-  const inHill = (at: number) => found.label[iz * columns + at] === index;
-  const coreSpan = spread(columns, it, inCore);
-  const hillSpan = spread(columns, it, inHill);
+  const outer = arcOf(whole);
+  const arc = outer.count < columns ? arcWithin(core, outer) : arcOf(core);
+  const [outerFrom, outerTo] = ends(outer, columns) ?? opposite(arc, columns);
   return {
     kind,
     peak: kind === 'high' ? -peak : peak,
-    theta: theta[it]!,
-    z: z[iz]!,
+    theta: theta[summit % columns]!,
+    z: z[row]!,
     give: 2 * sd[summit]!,
-    from: theta[coreSpan.from]!,
-    to: theta[coreSpan.to]!,
+    from: theta[arc.from]!,
+    to: theta[(arc.from + arc.count - 1) % columns]!,
     top: z[top]!,
     bottom: z[bottom]!,
-    outerFrom: theta[hillSpan.from]!,
-    outerTo: theta[hillSpan.to]!,
-    allRound: coreSpan.count >= ALL_ROUND * columns,
+    outerFrom: theta[outerFrom]!,
+    outerTo: theta[outerTo]!,
+    allRound: arc.count >= ALL_ROUND * columns,
+    ...gapsIn({ label, share, theta, z }, { hill, summit }, { ...arc, top, bottom }),
     area,
     volume,
   };
 }
 
-/** The unbroken stretch of the clock round `start` in which `inside` holds. */
-function spread(
-  columns: number,
-  start: number,
-  inside: (at: number) => boolean,
-): { from: number; to: number; count: number } {
-  let back = 0;
-  let ahead = 0;
-  while (back + ahead < columns - 1 && inside((start + ahead + 1) % columns)) ahead++;
-  while (back + ahead < columns - 1 && inside((start - back - 1 + columns) % columns)) back++;
-  return {
-    from: (start - back + columns) % columns,
-    to: (start + ahead) % columns,
-    count: back + ahead + 1,
-  };
+/** First and last place; null where it goes all round. */
+function ends({ from, count }: Arc, columns: number): [number, number] | null {
+  return count < ALL_ROUND * columns ? [from, (from + count - 1) % columns] : null;
+}
+
+/** The place farthest from a stretch, for both its ends. */
+function opposite({ from, count }: Arc, columns: number): [number, number] {
+  const at = (from + count + Math.floor((columns - count) / 2)) % columns;
+  return [at, at];
 }

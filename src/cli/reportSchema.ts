@@ -141,6 +141,17 @@ const Zone = v.strictObject({
   }),
   feather: v.strictObject({ fromClock: v.number(), toClock: v.number() }),
   allRound: v.boolean(),
+  /** Where nothing of the kind stands within the core's stretch; whether there are other such places in it. */
+  gaps: v.array(
+    v.strictObject({
+      fromClock: v.number(),
+      toClock: v.number(),
+      top: v.number(),
+      bottom: v.number(),
+      allRound: v.boolean(),
+    }),
+  ),
+  patchy: v.boolean(),
   area: v.number(),
   volume: v.number(),
   words: v.string(),

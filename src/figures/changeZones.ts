@@ -70,6 +70,8 @@ function zoneAt({ grid, radius, change, give }: ChangeMap, k: number): Zone {
     outerFrom: thetaAt(it - back),
     outerTo: thetaAt(it + ahead),
     allRound: back + ahead + 1 >= columns,
+    gaps: [],
+    patchy: false,
     area,
     volume: area * Math.abs(peak),
   };

@@ -8,7 +8,7 @@ import { earned } from './amountWords.ts';
 import { nearClock, nearPair } from './nearClock.ts';
 import { NO_PASS_YET, waitsWords } from './waitWords.ts';
 import { type Written, written } from './written.ts';
-import { clockRange, depthRange, feather } from './zoneWords.ts';
+import { feather, zonePeak, zoneWhere } from './zoneWords.ts';
 
 /** What is shown wherever the passes are. */
 export const GRINDING_CAUTIONS: readonly string[] = [
@@ -32,15 +32,15 @@ function grams(mass: number): string {
   return mass < 0.05 ? 'less than 0.1 g' : `${earned(mass, mass < 10 ? 1 : 0)} g`;
 }
 
-/** `2:30 to 3:30, rim to 0.70 in deep` and `take off 0.0021 in per side at the middle; feather to nothing by …`. */
+/** `2:30 to 3:30, rim to 0.70 in deep` and `take off 0.0021 in per side at 3:00 at the rim, where it is most; feather …`. */
 export function passZone(
   zone: Zone,
   length: number,
   units: Units,
 ): { where: string; what: string } {
   return {
-    where: `${clockRange(zone)}, ${depthRange(zone, length, units)}`,
-    what: `take off ${formatPerSide(-zone.peak, units)} at the middle${feather(zone)}.`,
+    where: zoneWhere(zone, length, units),
+    what: `take off ${formatPerSide(-zone.peak, units)} at ${zonePeak(zone, length, units)}, where it is most${feather(zone)}.`,
   };
 }
 

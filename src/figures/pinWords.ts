@@ -7,7 +7,7 @@ import { formatAcross, formatDepth, formatLength, formatPerSide } from '../job/u
 import { earned } from './amountWords.ts';
 import { nearClock } from './nearClock.ts';
 import { beadWords, grams } from './weldWords.ts';
-import { clockRange, depthRange } from './zoneWords.ts';
+import { zonePeak, zoneWhere } from './zoneWords.ts';
 
 type Centring = PinPlan['kept'];
 
@@ -43,11 +43,11 @@ function pinSizeWords(plan: PinPlan, units: Units): string[] {
 }
 
 /** `0.0037 in per side short, give or take 0.0015`; proud where it is below nothing. */
-function shortWords(short: number, give: number, units: Units): string {
+function shortWords(short: number, give: number, units: Units, at = ''): string {
   const digits = decimalsFor(give, units);
   const doubt = Number.isNaN(give) ? '' : `, give or take ${bare(give, units, digits)}`;
   const figure = formatPerSide(Math.abs(short), units, digits);
-  return short > 0 ? `${figure} short${doubt}` : `${figure} above it${doubt}`;
+  return short > 0 ? `${figure} short${at}${doubt}` : `${figure} above it${at}${doubt}`;
 }
 
 function bare(mm: number, units: Units, digits: number): string {
@@ -57,13 +57,16 @@ function bare(mm: number, units: Units, digits: number): string {
 /** Where it is low, zone by zone, and where it may be. */
 function pinZoneWords(plan: PinPlan, units: Units): string[] {
   const { low, unsure, length, stage } = plan;
-  const where = (zone: Zone) => `${clockRange(zone)}, ${depthRange(zone, length, units)}`;
+  const where = (zone: Zone) => zoneWhere(zone, length, units);
+  const at = (zone: Zone) => ` at ${zonePeak(zone, length, units)}, where it is most`;
   const again = stage === 'built-up' ? ': weld again here before the lathe' : '';
   return [
-    ...low.map((zone) => `${where(zone)}: ${shortWords(zone.peak, zone.give, units)}${again}.`),
+    ...low.map(
+      (zone) => `${where(zone)}: ${shortWords(zone.peak, zone.give, units, at(zone))}${again}.`,
+    ),
     ...unsure.map(
       (zone) =>
-        `${where(zone)}: may be low by up to ${formatPerSide(zone.peak, units, decimalsFor(zone.give, units))}: measure it again before you trust it.`,
+        `${where(zone)}: may be low by up to ${formatPerSide(zone.peak, units, decimalsFor(zone.give, units))}${at(zone)}: measure it again before you trust it.`,
     ),
   ];
 }

@@ -5,7 +5,7 @@ import { hourText } from '../job/clock.ts';
 import type { Units } from '../job/schema.ts';
 import { formatLength, formatPerSide } from '../job/units.ts';
 import { earned } from './amountWords.ts';
-import { zoneWords } from './zoneWords.ts';
+import { zonePeak, zoneWords } from './zoneWords.ts';
 
 export interface WeldWords {
   readonly metal: readonly string[];
@@ -143,7 +143,7 @@ function lowWords(
     `${share} % of the seat is lower than the finished size and ${over}: it would not clean up.`,
     ...low.map((zone) => {
       const { where, amount } = zoneWords(zone, length, units);
-      return `${where}: ${amount} too low at the worst place; ${grams(zone.mass)} of weld in ${counted(zone.layers, 'layer', 'layers')}.`;
+      return `${where}: ${amount} too low at ${zonePeak(zone, length, units)}, where it is most; ${grams(zone.mass)} of weld in ${counted(zone.layers, 'layer', 'layers')}.`;
     }),
   ];
 }

@@ -8,6 +8,7 @@ import { removalMap } from '../../src/bore/removal.ts';
 import { makeGrid } from '../../src/bore/surface.ts';
 import type { Field, WearSurface, Zone } from '../../src/bore/types.ts';
 import { findZones } from '../../src/bore/zones.ts';
+import { zoneWords } from '../../src/figures/zoneWords.ts';
 import { seededRandom } from '../../src/num/random.ts';
 import { gouge, type Shape, sum } from '../fixtures/bores.ts';
 
@@ -342,6 +343,36 @@ describe('zones', () => {
     });
   });
 
+  it('a hollow in a high stretch is told as left out, and where most stands is not in it', () => {
+    // A plateau from 10 to 4 all along but for a hollow at 1, 20 deep; highest at 3, 45 deep.
+    const hollow = gouge(0.1, Math.PI / 6, 20, 0.25, 4);
+    const plateau: Shape = (theta, z) =>
+      0.05 / (1 + Math.exp((Math.abs(onward(Math.PI / 6, theta)) - 1.5) / 0.05)) +
+      gouge(0.02, Math.PI / 2, 45, 0.3, 5)(theta, z);
+    const [zone] = zonesOf((theta, z) => hollow(theta, z) - plateau(theta, z));
+    expect(zone!.gaps).toHaveLength(1);
+    const [gap] = zone!.gaps;
+    // On size or lower, to 0.0025 mm, where the hollow is 0.0475 deep and more.
+    const wide = Math.sqrt(2 * Math.log(0.1 / 0.0475));
+    expect(Math.abs(onward(gap!.from, Math.PI / 6) - 0.25 * wide)).toBeLessThan(STEP);
+    expect(Math.abs(onward(Math.PI / 6, gap!.to) - 0.25 * wide)).toBeLessThan(STEP);
+    expect(Math.abs(20 - gap!.top - 4 * wide)).toBeLessThan(ROW);
+    expect(Math.abs(gap!.bottom - 20 - 4 * wide)).toBeLessThan(ROW);
+    expect(zone!.patchy).toBe(false);
+    // Half of the 0.07 stands 1.458 rad from 1, on rows and columns of the grid.
+    const said = zoneWords(zone!, LENGTH, 'mm');
+    expect(said.where).toBe(
+      '10:15 to 3:45, the whole depth, except 12:30 to 1:30, 15.6 mm to 24.2 mm deep',
+    );
+    expect(said.rest).toMatch(/^ at 3:00, 45\.\d mm deep, where most stands, give or take/);
+  });
+
+  it('a slanting ridge is not told as if all of its stretch stood', () => {
+    const ridge: Shape = (theta, z) => 0.05 * Math.exp(-0.5 * ((theta - 0.5 - z / 10) / 0.2) ** 2);
+    const [zone] = zonesOf(minus(ridge));
+    expect(zone!.patchy || zone!.gaps.length > 0).toBe(true);
+  });
+
   it('nothing is said of a wall on size, nor of metal outside the seat', () => {
     expect(zonesOf(() => 0)).toEqual([]);
     expect(zonesOf(() => -0.002)).toEqual([]);
@@ -354,5 +385,88 @@ describe('zones', () => {
     expect(zonesOf(minus(sum(shapeOf(bump), shapeOf(faint))))).toHaveLength(1);
     const fair = { ...faint, height: 0.0065 };
     expect(zonesOf(minus(sum(shapeOf(bump), shapeOf(fair))))).toHaveLength(2);
+  });
+});
+
+/** Waves and bumps of the wall, rough here and there: seldom round, often with hollows. */
+function randomWall(seed: number): Shape {
+  const random = seededRandom(seed);
+  const parts: Shape[] = Array.from({ length: 2 + Math.floor(4 * random.uniform()) }, () => {
+    const height = 0.12 * (random.uniform() - 0.6);
+    const [theta, z] = [2 * Math.PI * random.uniform(), LENGTH * random.uniform()];
+    return gouge(height, theta, z, 0.15 + 1.2 * random.uniform(), 3 + 30 * random.uniform());
+  });
+  const [n, slant, at] = [
+    Math.floor(5 * random.uniform()),
+    0.1 * random.uniform(),
+    random.uniform(),
+  ];
+  const wave: Shape = (theta, z) => -0.03 * Math.cos(n * theta + slant * z + 6 * at);
+  return sum(...parts, wave);
+}
+
+describe('what is said of a zone of any wall', () => {
+  /** True where a lies clockwise from..to. */
+  const within = (a: number, from: number, to: number) => {
+    const turn = (x: number) => ((x % (2 * Math.PI)) + 2 * Math.PI + 1e-9) % (2 * Math.PI);
+    return turn(a - from) <= turn(to - from) + 2e-9;
+  };
+  const quarters = (clock: string) => {
+    const [hour, minute] = clock.split(':').map(Number);
+    return (4 * (hour! % 12) + minute! / 15) % 48;
+  };
+
+  it.each(Array.from({ length: 60 }, (_, i) => i + 1))('seed %i', (seed) => {
+    const wall = randomWall(seed);
+    const seats =
+      seed % 3 === 0
+        ? [
+            { from: 0, to: 18 },
+            { from: 26, to: LENGTH },
+          ]
+        : undefined;
+    for (const zone of zonesOf(wall, seats)) {
+      const { from, to, outerFrom, outerTo, top, bottom, gaps } = zone;
+      const stretch = { from, to, top, bottom, allRound: zone.allRound };
+      const inside = (theta: number, z: number, of: typeof stretch) =>
+        z >= of.top && z <= of.bottom && (of.allRound || within(theta, of.from, of.to));
+      // Where most stands is in the stretch and not left out of it.
+      expect(inside(zone.theta, zone.z, stretch)).toBe(true);
+      for (const gap of gaps) expect(inside(zone.theta, zone.z, gap)).toBe(false);
+      // Most of the stretch that is said has metal of that kind to it, or words say that it has not.
+      let [all, none] = [0, 0];
+      for (const z of GRID.z) {
+        const seated = seats?.some((s) => z >= s.from && z <= s.to) ?? true;
+        for (const theta of GRID.theta) {
+          if (!inside(theta, z, stretch) || gaps.some((gap) => inside(theta, z, gap))) continue;
+          const e = wall(theta, z);
+          all++;
+          // Metal is missing outside of the seats as well.
+          if (zone.kind === 'low' ? !(e > 0.0025) : !seated || !(-e > 0.0025)) none++;
+        }
+      }
+      // What is left out is no more than a tenth of all of it, gaps included: of what is left, not much more.
+      if (!zone.patchy && gaps.length === 0) expect(none).toBeLessThanOrEqual(0.11 * all);
+      // It feathers out outside of it, on paper too.
+      if (zone.allRound || outerFrom === outerTo) continue;
+      expect(within(from, outerFrom, outerTo) && within(to, outerFrom, outerTo)).toBe(true);
+      expect(within(outerFrom, from, to) && outerFrom !== from).toBe(false);
+      expect(within(outerTo, from, to) && outerTo !== to).toBe(false);
+      const words =
+        /^(?:At )?(\S+?)(?: to (\S+))?, .*feather to nothing by (\S+?) and (\d+:\d+)\.$/.exec(
+          Object.values(zoneWords(zone, LENGTH, 'mm')).join(', '),
+        );
+      if (words === null) continue;
+      const [begin, end, before, after] = [
+        words[1]!,
+        words[2] ?? words[1]!,
+        words[3]!,
+        words[4]!,
+      ].map(quarters) as [number, number, number, number];
+      const onwards = (a: number, b: number) => (b - a + 48) % 48;
+      expect(onwards(before, begin)).toBeGreaterThan(0);
+      expect(onwards(end, after)).toBeGreaterThan(0);
+      expect(onwards(before, begin) + onwards(begin, end) + onwards(end, after)).toBeLessThan(48);
+    }
   });
 });
