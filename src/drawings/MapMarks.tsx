@@ -2,7 +2,8 @@ import { paletteOf, type Theme } from '../figures/colour.ts';
 import { placeLabels } from '../figures/labels.ts';
 import type { MapFigure, MapKeepout } from '../figures/map.ts';
 import type { MapFrame } from '../figures/mapFrame.ts';
-import { LETTER, LETTERS, round } from './ink.ts';
+import { FigureSlip } from './FigureSlip.tsx';
+import { LETTER, round } from './ink.ts';
 
 interface Props {
   readonly map: MapFigure;
@@ -77,7 +78,7 @@ export function MapMarks({ map, frame, theme, lying = false }: Props) {
       {placed.map(({ label, x, y }) => (
         <g key={`${label.x} ${label.y}`}>
           <Spot x={round(label.x)} y={round(label.y)} kind={label.kind} theme={theme} />
-          <Peak text={label.text} x={x} y={y} theme={theme} />
+          <FigureSlip size={SIZE} text={label.text} x={x} y={y} theme={theme} />
         </g>
       ))}
     </>
@@ -106,43 +107,6 @@ export function Spot({ x, y, kind, theme }: SpotProps) {
       stroke={high ? ground : ink}
       strokeWidth={1.2}
     />
-  );
-}
-
-interface PeakProps {
-  readonly text: string;
-  readonly x: number;
-  readonly y: number;
-  readonly theme: Theme;
-}
-
-/** The figure of a zone on a slip of paper, so that neither lines nor dots run through it. */
-function Peak({ text, x, y, theme }: PeakProps) {
-  const { ink, ground } = paletteOf(theme);
-  const width = text.length * LETTER * SIZE + 6;
-  return (
-    <g>
-      <rect
-        x={round(x - width / 2)}
-        y={round(y - SIZE / 2 - 2)}
-        width={round(width)}
-        height={SIZE + 4}
-        rx={4}
-        fill={ground}
-        fillOpacity={0.9}
-      />
-      <text
-        x={round(x)}
-        y={round(y + SIZE * 0.36)}
-        textAnchor="middle"
-        fontFamily={LETTERS}
-        fontSize={SIZE}
-        fontWeight={600}
-        fill={ink}
-      >
-        {text}
-      </text>
-    </g>
   );
 }
 

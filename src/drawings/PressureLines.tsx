@@ -4,7 +4,8 @@ import type { MapFrame } from '../figures/mapFrame.ts';
 import type { PressedPart, PressedWall } from '../figures/pressedWall.ts';
 import { pressFigures } from '../figures/pressFigures.ts';
 import { turned } from '../figures/sample.ts';
-import { LETTER, LETTERS, pathOf, round } from './ink.ts';
+import { FigureSlip } from './FigureSlip.tsx';
+import { LETTER, pathOf, round } from './ink.ts';
 
 interface Props {
   readonly pressed: PressedWall;
@@ -22,7 +23,6 @@ export const PRESS_WIDTHS = [1, 1.6, 2.3, 3, 3.8] as const;
 
 /** Over the flat map: how hard a bushing presses, in lines with their figures, and ruled where it does not touch. */
 export function PressureLines({ pressed, frame, theme, id, label }: Props) {
-  const { ink, ground } = paletteOf(theme);
   const scale = {
     x: frame.across / (2 * Math.PI),
     y: frame.scaleY,
@@ -50,27 +50,11 @@ export function PressureLines({ pressed, frame, theme, id, label }: Props) {
           <Part key={part.name} {...{ part, pressed, scale, theme }} gap={`${id}-gap`} />
         ))}
         {figures.map(({ text, x, y }) => (
-          <g key={`${text} ${round(x)} ${round(y)}`}>
-            <rect
-              x={round(x - (text.length * LETTER * SIZE) / 2 - 3)}
-              y={round(y - SIZE / 2 - 1.5)}
-              width={round(text.length * LETTER * SIZE + 6)}
-              height={SIZE + 3}
-              rx={3}
-              fill={ground}
-            />
-            <text
-              x={round(x)}
-              y={round(y + SIZE * 0.36)}
-              textAnchor="middle"
-              fontFamily={LETTERS}
-              fontSize={SIZE}
-              fontWeight={600}
-              fill={ink}
-            >
-              {text}
-            </text>
-          </g>
+          <FigureSlip
+            key={`${text} ${round(x)} ${round(y)}`}
+            {...{ text, x, y, theme }}
+            size={SIZE}
+          />
         ))}
       </g>
     </svg>
